@@ -1,0 +1,64 @@
+package hark.ensemble;
+
+import java.util.List;
+import java.util.Set;
+
+/**
+ * A basic event of the diagnosis: a root cause, independent of the others.
+ *
+ * @param id as in the fault tree
+ * @param title what people call it, lower case
+ * @param branch power, computer, radio, antenna, thermal or mechanical
+ * @param probability belief at separation that it happens within 30 days, 0…1
+ * @param onset when it begins, given that it happens
+ * @param effects what it does; one or more
+ * @param clearsOn what ends it
+ * @param mechanism how it comes about, a sentence
+ * @param signature what would tell it, a short phrase
+ * @param sources where the prior is anchored
+ */
+public record Cause(
+    String id,
+    String title,
+    String branch,
+    double probability,
+    Onset onset,
+    List<Effect> effects,
+    Set<ClearsOn> clearsOn,
+    String mechanism,
+    String signature,
+    List<String> sources) {
+  /** Refuses what is not a probability. */
+  public Cause {
+    if (!(probability >= 0 && probability < 1)) {
+      throw new IllegalArgumentException(
+          "probability " + probability + " of " + id + " is outside [0, 1)");
+    }
+    effects = List.copyOf(effects);
+    clearsOn = Set.copyOf(clearsOn);
+    sources = List.copyOf(sources);
+  }
+
+  /** When an event begins, given that it happens within its 30 days. */
+  public enum Onset {
+    /** Present when released. */
+    SEPARATION,
+    /** Any time in 30 days, evenly. */
+    UNIFORM,
+    /** A constant hazard over 30 days: slightly earlier than evenly. */
+    HAZARD,
+    /** At the first entry into shadow. */
+    FIRST_ECLIPSE,
+    /** At the end of the quiet time, when the first transmission is made. */
+    FIRST_TRANSMISSION
+  }
+
+  /** What ends an event. */
+  public enum ClearsOn {
+    POWER_CYCLE,
+    POWER_REMOVED,
+    WATCHDOG,
+    COMMAND,
+    SEASON
+  }
+}

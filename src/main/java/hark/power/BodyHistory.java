@@ -1,0 +1,60 @@
+package hark.power;
+
+import java.util.List;
+
+/**
+ * One simulated body: what its battery, its bus and its beacon did from separation to the horizon.
+ * Seconds count from separation; grids are regular from {@code gridStart}.
+ *
+ * @param gridStart first grid time, s
+ * @param gridStep grid step, s
+ * @param soc state of charge on the grid, 0…1 (0 while the battery is disconnected for good)
+ * @param volts loaded terminal voltage on the grid, V
+ * @param states bus state on the grid, ordinals of {@link PowerModel.BusState}
+ * @param segments stretches in which a beacon runs, in rising order
+ * @param receiverOn stretches (from, to) in which the receiver's rail is on, s, rising
+ * @param transitions every change of bus state, rising
+ * @param probes answers at the probe times asked for, in that order
+ * @param checkpoints states of the machine at the times asked for, in that order, from which a run
+ *     can branch
+ */
+public record BodyHistory(
+    double gridStart,
+    double gridStep,
+    float[] soc,
+    float[] volts,
+    byte[] states,
+    List<BeaconSegment> segments,
+    List<double[]> receiverOn,
+    List<Transition> transitions,
+    List<Probe> probes,
+    List<Checkpoint> checkpoints) {
+
+  /**
+   * A beacon running without a break: bursts begin at {@code firstBurst + n·interval} while ≤
+   * {@code end}.
+   *
+   * @param beacon index into the model's beacons
+   */
+  public record BeaconSegment(int beacon, double firstBurst, double interval, double end) {}
+
+  /** A change of bus state and why, in a few words. */
+  public record Transition(double seconds, PowerModel.BusState to, String reason) {}
+
+  /** What telemetry would have said at a time. Volts NaN when the bus has no power at all. */
+  public record Probe(
+      double seconds,
+      double soc,
+      double volts,
+      double batteryAmps,
+      double batteryCelsius,
+      PowerModel.BusState state,
+      int resets,
+      double uptimeSeconds) {}
+
+  /** An opaque state of the simulation at a time. */
+  public interface Checkpoint {
+    /** Time of the checkpoint, s since separation. */
+    double seconds();
+  }
+}

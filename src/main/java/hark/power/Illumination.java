@@ -1,0 +1,87 @@
+package hark.power;
+
+import java.util.Arrays;
+
+/**
+ * Sunlight on the body over time: shadow intervals of a trajectory, shared by all bodies that fly
+ * it. Seconds count from separation. Between penumbra and umbra edges the sunlit fraction runs
+ * linearly.
+ */
+public final class Illumination {
+  private final double[] penumbraIn;
+  private final double[] umbraIn;
+  private final double[] umbraOut;
+  private final double[] penumbraOut;
+  private final double solarConstantWatts;
+
+  /**
+   * Shadow intervals in rising order, s since separation.
+   *
+   * @param edges four arrays of equal length: penumbra entry, umbra entry, umbra exit, penumbra
+   *     exit; for a shadow without umbra both umbra values are the middle of the penumbra
+   * @param solarConstantWatts irradiance at the body's distance from the Sun, W/m²
+   */
+  public Illumination(double[][] edges, double solarConstantWatts) {
+    if (edges.length != 4) {
+      throw new IllegalArgumentException("shadow edges come in four arrays, found " + edges.length);
+    }
+    for (double[] row : edges) {
+      if (row.length != edges[0].length) {
+        throw new IllegalArgumentException("the four arrays of shadow edges differ in length");
+      }
+    }
+    if (!(solarConstantWatts > 0)) {
+      throw new IllegalArgumentException(
+          "irradiance " + solarConstantWatts + " W/m² is not positive");
+    }
+    this.penumbraIn = edges[0].clone();
+    this.umbraIn = edges[1].clone();
+    this.umbraOut = edges[2].clone();
+    this.penumbraOut = edges[3].clone();
+    this.solarConstantWatts = solarConstantWatts;
+  }
+
+  /** Irradiance in full sunlight, W/m². */
+  public double solarConstantWatts() {
+    return solarConstantWatts;
+  }
+
+  /** Fraction of the Sun's light that reaches the body, 0…1. */
+  public double fractionAt(double seconds) {
+    int k = indexAtOrBefore(seconds);
+    if (k < 0 || seconds >= penumbraOut[k]) {
+      return 1;
+    }
+    if (seconds < umbraIn[k]) {
+      return 1 - (seconds - penumbraIn[k]) / (umbraIn[k] - penumbraIn[k]);
+    }
+    if (seconds <= umbraOut[k]) {
+      return 0;
+    }
+    return (seconds - umbraOut[k]) / (penumbraOut[k] - umbraOut[k]);
+  }
+
+  /** The first shadow edge strictly after a time, s; positive infinity when there is none. */
+  public double nextEdgeAfter(double seconds) {
+    int k = indexAtOrBefore(seconds);
+    if (k >= 0) {
+      for (double edge : new double[] {umbraIn[k], umbraOut[k], penumbraOut[k]}) {
+        if (edge > seconds) {
+          return edge;
+        }
+      }
+    }
+    return k + 1 < penumbraIn.length ? penumbraIn[k + 1] : Double.POSITIVE_INFINITY;
+  }
+
+  /** The first entry into penumbra after a time, s; positive infinity when there is none. */
+  public double nextEntryAfter(double seconds) {
+    int k = indexAtOrBefore(seconds);
+    return k + 1 < penumbraIn.length ? penumbraIn[k + 1] : Double.POSITIVE_INFINITY;
+  }
+
+  private int indexAtOrBefore(double seconds) {
+    int found = Arrays.binarySearch(penumbraIn, seconds);
+    return found >= 0 ? found : -found - 2;
+  }
+}

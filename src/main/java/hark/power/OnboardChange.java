@@ -1,0 +1,81 @@
+package hark.power;
+
+import java.util.Set;
+
+/**
+ * What an event does to the electrical system, from its onset. A closed set: every change the
+ * simulation knows. Radio changes that leave the electrical system alone are not here.
+ */
+public sealed interface OnboardChange {
+  /** Array power times {@code factor} (0 none left … 1 unharmed). */
+  record ArrayFactor(double factor) implements OnboardChange {}
+
+  /**
+   * Array power no longer reaches the battery; it still feeds the bus while the Sun shines when
+   * {@code feedsBus}.
+   */
+  record ChargePathOpen(boolean feedsBus) implements OnboardChange {}
+
+  /** The whole battery is disconnected; the arrays may still feed the bus. */
+  record BatteryOpen() implements OnboardChange {}
+
+  /** So many of the parallel strings are lost. */
+  record StringsOpen(int count) implements OnboardChange {}
+
+  /** Cell capacity times {@code factor}, 0…1. */
+  record CapacityFactor(double factor) implements OnboardChange {}
+
+  /** Extra constant load on the bus, W, in every state but off unless {@code alsoWhenOff}. */
+  record ExtraLoad(double watts, boolean alsoWhenOff) implements OnboardChange {}
+
+  /**
+   * Temperatures of battery and structure are lower (negative) or higher than designed by so many
+   * kelvin.
+   */
+  record TemperatureShift(double kelvin) implements OnboardChange {}
+
+  /** All bus thresholds are higher by so many volts (negative: lower). */
+  record ThresholdShift(double volts) implements OnboardChange {}
+
+  /** The bus restarts as soon as the voltage recovers, without waiting. */
+  record HoldOffLost() implements OnboardChange {}
+
+  /**
+   * Beacons are not started by the computer until something in {@code clearedBy} happens; loads
+   * stay.
+   */
+  record BeaconDisabled(Set<Clearing> clearedBy) implements OnboardChange {}
+
+  /**
+   * The computer hangs: the bus keeps its state and its load, the beacon is not sent, until
+   * something in {@code clearedBy} happens.
+   *
+   * @param extraWatts drawn on top while hung, W (a latch-up draws much)
+   */
+  record ComputerHung(double extraWatts, Set<Clearing> clearedBy) implements OnboardChange {}
+
+  /** The computer restarts over and over: it stays in boot, at boot load, until cleared. */
+  record BootLoop(Set<Clearing> clearedBy) implements OnboardChange {}
+
+  /**
+   * The separation switch toggles: quiet time and deployment timer begin again at each onset, every
+   * {@code periodSeconds}.
+   */
+  record TimersRestart(double periodSeconds) implements OnboardChange {}
+
+  /** What can clear a changed state. */
+  enum Clearing {
+    /** The bus loses power (off by undervoltage, or a commanded power cycle). */
+    POWER_CYCLE,
+    /**
+     * Battery and arrays are gone together for at least a minute: the bus is off and in the dark.
+     */
+    POWER_REMOVED,
+    /** The hardware watchdog. */
+    WATCHDOG,
+    /** A received reset command. */
+    RESET_COMMAND,
+    /** A received beacon-on command. */
+    BEACON_COMMAND
+  }
+}
