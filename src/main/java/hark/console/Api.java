@@ -1,0 +1,94 @@
+package hark.console;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import hark.assessment.Assessment.ProcedureView;
+import hark.problem.BadInput;
+import hark.problem.Problem;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What the page can ask for and send. */
+final class Api {
+  private static final String JOURNAL = "/api/journal";
+
+  private final ObjectMapper mapper = new ObjectMapper();
+  private final ProcedurePage procedures = new ProcedurePage();
+  private final ConsoleModel model;
+  private final Revisions revisions;
+
+  Api(ConsoleModel model, Revisions revisions) {
+    this.model = model;
+    this.revisions = revisions;
+  }
+
+  Routes routes() {
+    return new Routes()
+        .on("GET", "/api/assessment", (path, body) -> assessment())
+        .on("GET", JOURNAL, (path, body) -> Reply.json(200, PageJson.journal(model.entries())))
+        .on("POST", JOURNAL, (path, body) -> append(body))
+        .on("GET", "/api/procedures/{id}", (path, body) -> procedure(path.get("id")));
+  }
+
+  private Reply assessment() {
+    return revisions
+        .current()
+        .map(now -> Reply.json(200, PageJson.page(model, now, revisions.isWorking())))
+        .orElseGet(
+            () ->
+                Reply.problem(
+                    503, "the first answer is still being worked out", "", "wait a moment"));
+  }
+
+  private Reply append(String body) {
+    int number = model.append(parse(body));
+    revisions.refresh();
+    return Reply.json(201, JsonNodeFactory.instance.objectNode().put("number", number));
+  }
+
+  private Reply procedure(String id) {
+    Optional<ProcedureView> found =
+        revisions.current().stream()
+            .flatMap(now -> now.assessment().procedures().stream())
+            .filter(procedure -> procedure.id().equals(id))
+            .findFirst();
+    return found
+        .map(procedure -> Reply.html(procedures.html(procedure)))
+        .orElseGet(() -> Reply.problem(404, "there is no procedure '" + id + "'", "", ""));
+  }
+
+  private NewEntry parse(String body) {
+    JsonNode sent;
+    try {
+      sent = mapper.readTree(body);
+    } catch (JsonProcessingException e) {
+      throw BadInput.of("the entry is not JSON: " + e.getOriginalMessage(), JOURNAL, "");
+    }
+    List<Problem> problems = new ArrayList<>();
+    JsonNode kind = sent.path("kind");
+    JsonNode keys = sent.path("keys");
+    if (!kind.isTextual() || !keys.isObject()) {
+      throw BadInput.of(
+          "an entry needs a kind in words and its keys",
+          JOURNAL,
+          "send {\"kind\": \"note\", \"keys\": {\"text\": \"…\"}}");
+    }
+    Map<String, String> given = new LinkedHashMap<>();
+    for (Map.Entry<String, JsonNode> key : keys.properties()) {
+      if (key.getValue().isValueNode() && !key.getValue().isNull()) {
+        given.put(key.getKey(), key.getValue().asText());
+      } else {
+        problems.add(new Problem("a value must be text", key.getKey(), "write it as text"));
+      }
+    }
+    if (!problems.isEmpty()) {
+      throw new BadInput(problems);
+    }
+    return new NewEntry(kind.asText(), given);
+  }
+}

@@ -1,0 +1,44 @@
+package hark.console;
+
+import hark.assessment.Assessment;
+import hark.evidence.Entry;
+import java.time.Instant;
+import java.util.List;
+
+/**
+ * What the console shows and where its form writes. The server knows no mission, journal or clock
+ * beyond this; a test gives it a model of its own.
+ */
+public interface ConsoleModel {
+  /**
+   * Works everything out anew from what is recorded by now. Slow; the server calls it from one
+   * worker thread only and never twice at once.
+   */
+  Assessment assess();
+
+  /** Everything recorded so far, in order of number. */
+  List<Entry> entries();
+
+  /**
+   * Appends an entry.
+   *
+   * @return its number, once it is on disk
+   * @throws hark.problem.BadInput when it cannot be understood; then nothing is recorded
+   */
+  int append(NewEntry entry);
+
+  /** Windows that have ended, latest first, so that an outcome can be logged for them. */
+  List<PastWindow> pastWindows();
+
+  /** The time it is for the mission. */
+  Instant now();
+
+  /** True when the mission carries its own clock, which stands still between entries. */
+  boolean ownClock();
+
+  /** A sentence the page must always show, such as that nothing logged is kept; may be empty. */
+  String notice();
+
+  /** A station's window that has ended. */
+  record PastWindow(String station, Instant from, Instant to, double maxElevationDeg) {}
+}

@@ -1,0 +1,82 @@
+package hark.console;
+
+import hark.problem.BadInput;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.eclipse.jetty.http.HttpException;
+import org.eclipse.jetty.http.pathmap.UriTemplatePathSpec;
+import org.eclipse.jetty.io.Content;
+import org.eclipse.jetty.server.Handler;
+import org.eclipse.jetty.server.Request;
+import org.eclipse.jetty.server.Response;
+import org.eclipse.jetty.util.Callback;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/** A small router: method and path template to an action; every failure becomes a problem. */
+final class Routes extends Handler.Abstract {
+  private static final Logger LOG = LoggerFactory.getLogger(Routes.class);
+
+  /** Answers a request. */
+  interface Action {
+    /**
+     * @param path values of the template's variables
+     * @param body the text sent; empty for GET
+     */
+    Reply answer(Map<String, String> path, String body);
+  }
+
+  private record Route(String method, UriTemplatePathSpec template, Action action) {}
+
+  private final List<Route> routes = new ArrayList<>();
+
+  Routes on(String method, String template, Action action) {
+    routes.add(new Route(method, new UriTemplatePathSpec(template), action));
+    return this;
+  }
+
+  @Override
+  public boolean handle(Request request, Response response, Callback callback) {
+    String path = Request.getPathInContext(request);
+    if (!path.startsWith("/api/")) {
+      return false;
+    }
+    reply(request, path).send(response, callback);
+    return true;
+  }
+
+  private Reply reply(Request request, String path) {
+    List<Route> here = routes.stream().filter(route -> route.template.matches(path)).toList();
+    if (here.isEmpty()) {
+      return Reply.problem(404, "there is nothing at this address", path, "");
+    }
+    for (Route route : here) {
+      if (route.method.equals(request.getMethod())) {
+        return answer(route, request, path);
+      }
+    }
+    return Reply.methodNotAllowed(
+        here.stream().map(Route::method).distinct().collect(Collectors.joining(", ")));
+  }
+
+  private static Reply answer(Route route, Request request, String path) {
+    try {
+      String body =
+          route.method.equals("GET")
+              ? ""
+              : Content.Source.asString(request, StandardCharsets.UTF_8);
+      return route.action.answer(route.template.getPathParams(path), body);
+    } catch (BadInput bad) {
+      return Reply.problems(400, bad.problems());
+    } catch (HttpException.RuntimeException e) {
+      return Reply.problem(e.getCode(), "the request was refused: " + e.getReason(), path, "");
+    } catch (Exception e) {
+      LOG.error("{} {} failed", request.getMethod(), path, e);
+      return Reply.problem(
+          500, "an unexpected defect stopped this", path, "the terminal has the particulars");
+    }
+  }
+}
