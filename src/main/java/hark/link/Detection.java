@@ -21,8 +21,8 @@ public final class Detection {
    *   <li>Ear: −5. A person notices a burst well before it can be read. Common practice.
    *   <li>Waterfall: −9. The eye adds up a second or two along a line. Common practice.
    *   <li>Recording: −13. A search along the predicted Doppler curve. The energy detector for 1800
-   *       looks at a false-alarm rate of 1e-6 needs −9.5 dB (Urkowitz, exact); with a decoder at 10
-   *       dB this offset asks for −3 dB, 6.5 dB more, for an unknown noise level, interference and
+   *       looks at a false-alarm rate of 1e-6 needs −9.3 dB (Urkowitz, exact); with a decoder at 10
+   *       dB this offset asks for −3 dB, 6.3 dB more, for an unknown noise level, interference and
    *       frequency. The margin is judged.
    * </ul>
    */
