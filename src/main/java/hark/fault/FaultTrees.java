@@ -1,0 +1,85 @@
+package hark.fault;
+
+import hark.fault.FaultTree.BasicEvent;
+import hark.problem.BadInput;
+import hark.problem.Problem;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.UnaryOperator;
+
+/** Checks and solves fault trees. */
+public final class FaultTrees {
+  /** Sets listed unless more are asked for. */
+  public static final int SETS_LISTED = 1000;
+
+  /** Sets listed at the very most. */
+  public static final int MOST_SETS_LISTED = 1_000_000;
+
+  private FaultTrees() {}
+
+  /**
+   * Everything wrong with a tree: circles, unknown inputs, K out of range, one id for two things,
+   * not-gates with other than one input, gates without inputs, inputs named twice, too deep or too
+   * large. Empty for a sound tree.
+   *
+   * @param placeOf where an id is written, for people
+   */
+  public static List<Problem> problems(FaultTree tree, UnaryOperator<String> placeOf) {
+    return FaultTreeCheck.problems(tree, placeOf);
+  }
+
+  /** Solves with at most {@link #SETS_LISTED} sets listed. */
+  public static Solution solve(FaultTree tree, int maxOrder) {
+    return solve(tree, maxOrder, SETS_LISTED);
+  }
+
+  /**
+   * Solves a tree exactly.
+   *
+   * @param maxOrder cut sets of more events are neither counted nor listed
+   * @param mostSets cut sets to list; all are counted
+   * @throws BadInput when the tree has flaws or its diagram would grow beyond all bounds
+   */
+  public static Solution solve(FaultTree tree, int maxOrder, int mostSets) {
+    List<Problem> problems = problems(tree, id -> "fault tree: " + id);
+    if (!problems.isEmpty()) {
+      throw new BadInput(problems);
+    }
+    TreeDiagram diagram = new TreeDiagram(tree);
+    double[] ofVariable =
+        diagram.variables().stream().mapToDouble(BasicEvent::probability).toArray();
+    double[] p = diagram.bdd().probabilities(diagram.top(), ofVariable);
+    return new Solution(
+        tree.top(),
+        p[diagram.top()],
+        cutSets(diagram, ofVariable, maxOrder, mostSets),
+        new Importances(diagram, ofVariable, p).list(tree),
+        diagram.bdd().nodes().size());
+  }
+
+  private static Solution.CutSets cutSets(
+      TreeDiagram diagram, double[] ofVariable, int maxOrder, int mostSets) {
+    CutSetDiagram sets = new CutSetDiagram(diagram.bdd(), diagram.top(), maxOrder);
+    SortedMap<Integer, Long> byOrder = new TreeMap<>();
+    long count = 0;
+    long[] counts = sets.countByOrder();
+    for (int order = 0; order < counts.length; order++) {
+      if (counts[order] > 0) {
+        byOrder.put(order, counts[order]);
+        count = Math.max(count, count + counts[order]);
+      }
+    }
+    List<Solution.CutSet> listed = new ArrayList<>();
+    for (List<Integer> set : LikeliestSets.list(sets, ofVariable, mostSets)) {
+      double probability = set.stream().mapToDouble(v -> ofVariable[v]).reduce(1, (a, b) -> a * b);
+      listed.add(
+          new Solution.CutSet(
+              set.stream().map(v -> diagram.variables().get(v).id()).toList(), probability));
+    }
+    listed.sort(Comparator.comparingDouble(set -> -set.probability()));
+    return new Solution.CutSets(count, byOrder, listed);
+  }
+}
