@@ -14,6 +14,11 @@ public sealed interface Evidence {
   /** When it happened, or began. */
   Instant at();
 
+  /** When it was over; the same as {@link #at()} for what has no length. */
+  default Instant end() {
+    return at();
+  }
+
   /** The kind's name as the journal and the command line write it. */
   String kind();
 
@@ -42,6 +47,11 @@ public sealed interface Evidence {
     }
 
     @Override
+    public Instant end() {
+      return to;
+    }
+
+    @Override
     public String kind() {
       return "nothing-heard";
     }
@@ -66,6 +76,11 @@ public sealed interface Evidence {
     @Override
     public Instant at() {
       return from;
+    }
+
+    @Override
+    public Instant end() {
+      return to;
     }
 
     @Override
@@ -106,6 +121,11 @@ public sealed interface Evidence {
     }
 
     @Override
+    public Instant end() {
+      return to;
+    }
+
+    @Override
     public String kind() {
       return "not-listened";
     }
@@ -119,7 +139,10 @@ public sealed interface Evidence {
     }
   }
 
-  /** Keys that replace those of an earlier entry. An empty map withdraws the entry. */
+  /**
+   * Keys that replace those of an earlier entry. An empty map withdraws the entry; an empty value
+   * takes a key away.
+   */
   record Correction(Instant at, int of, Map<String, String> keys) implements Evidence {
     /** Keeps its own copy. */
     public Correction {
