@@ -1,24 +1,155 @@
 package hark.orbit;
 
 import java.time.Instant;
+import java.util.Objects;
+import java.util.Optional;
+import org.orekit.propagation.analytical.tle.TLE;
 
-/** Mean elements of one object at one epoch. (Signature agreed; the orbit room owns the rest.) */
+/**
+ * Mean elements of one object at one epoch, as SGP4 wants them. An immutable value.
+ *
+ * <p>Read them with {@link ElementSets#parse}.
+ */
 public final class ElementSet {
-  private final String objectId;
-  private final Instant epoch;
+  private static final double SECONDS_A_DAY = 86400;
 
-  ElementSet(String objectId, Instant epoch) {
+  private final String objectId;
+  private final Optional<String> name;
+  private final Instant epoch;
+  private final Mean mean;
+  private final String origin;
+
+  ElementSet(String objectId, Optional<String> name, Instant epoch, Mean mean, String origin) {
     this.objectId = objectId;
+    this.name = name;
     this.epoch = epoch;
+    this.mean = mean;
+    this.origin = origin;
   }
 
-  /** Catalogue number. */
+  /**
+   * The numbers in the units of the formats.
+   *
+   * @param meanMotionRevPerDay revolutions a day (Kozai mean, as published)
+   * @param bstar drag term, 1 / Earth radii
+   * @param halfMeanMotionDot the field of the formats: half the first derivative, rev/day²
+   * @param sixthMeanMotionDotDot the field of the formats: a sixth of the second, rev/day³
+   */
+  record Mean(
+      double meanMotionRevPerDay,
+      double eccentricity,
+      double inclinationDeg,
+      double raanDeg,
+      double perigeeArgumentDeg,
+      double meanAnomalyDeg,
+      double bstar,
+      double halfMeanMotionDot,
+      double sixthMeanMotionDotDot) {}
+
+  /** Catalogue number as the file gives it, with leading zeros to five characters. */
   public String objectId() {
     return objectId;
+  }
+
+  /** Name line or object name, when the file gives one. */
+  public Optional<String> name() {
+    return name;
   }
 
   /** Time the elements hold for. */
   public Instant epoch() {
     return epoch;
+  }
+
+  /** Where they were read, {@code file:line}. */
+  public String origin() {
+    return origin;
+  }
+
+  /** Revolutions a day. */
+  public double meanMotionRevPerDay() {
+    return mean.meanMotionRevPerDay();
+  }
+
+  /** Eccentricity, 0…1. */
+  public double eccentricity() {
+    return mean.eccentricity();
+  }
+
+  /** Inclination to the equator, degrees. */
+  public double inclinationDeg() {
+    return mean.inclinationDeg();
+  }
+
+  /** Right ascension of the ascending node, degrees. */
+  public double raanDeg() {
+    return mean.raanDeg();
+  }
+
+  /** Argument of perigee, degrees. */
+  public double perigeeArgumentDeg() {
+    return mean.perigeeArgumentDeg();
+  }
+
+  /** Mean anomaly, degrees. */
+  public double meanAnomalyDeg() {
+    return mean.meanAnomalyDeg();
+  }
+
+  /** Drag term, 1 / Earth radii. */
+  public double bstar() {
+    return mean.bstar();
+  }
+
+  /** Time of one revolution, s. */
+  public double periodSeconds() {
+    return SECONDS_A_DAY / mean.meanMotionRevPerDay();
+  }
+
+  /**
+   * For Orekit. Number, launch and revolution count do not touch the motion, so they are left
+   * blank; that lets nine-digit numbers through.
+   */
+  TLE toTle(EarthModel earth) {
+    double perDay = 2 * Math.PI / SECONDS_A_DAY;
+    return new TLE(
+        0,
+        'U',
+        2000,
+        1,
+        "A",
+        TLE.DEFAULT,
+        0,
+        earth.date(epoch),
+        mean.meanMotionRevPerDay() * perDay,
+        mean.halfMeanMotionDot() * 2 * perDay / SECONDS_A_DAY,
+        mean.sixthMeanMotionDotDot() * 6 * perDay / (SECONDS_A_DAY * SECONDS_A_DAY),
+        mean.eccentricity(),
+        Math.toRadians(mean.inclinationDeg()),
+        Math.toRadians(mean.perigeeArgumentDeg()),
+        Math.toRadians(mean.raanDeg()),
+        Math.toRadians(mean.meanAnomalyDeg()),
+        0,
+        mean.bstar(),
+        earth.utc());
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof ElementSet that
+        && objectId.equals(that.objectId)
+        && name.equals(that.name)
+        && epoch.equals(that.epoch)
+        && mean.equals(that.mean);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(objectId, epoch, mean);
+  }
+
+  @Override
+  public String toString() {
+    return objectId + name.map(text -> " " + text).orElse("") + " at " + epoch;
   }
 }

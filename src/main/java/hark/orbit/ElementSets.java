@@ -1,0 +1,73 @@
+package hark.orbit;
+
+import hark.problem.BadInput;
+import java.util.List;
+
+/**
+ * Reads files of element sets: two-line elements (with or without name lines, Alpha-5 numbers) and
+ * CCSDS OMM as JSON (one object or an array). The form is recognised by content.
+ */
+public final class ElementSets {
+  /** Longest text accepted, characters: twice a whole public catalogue as JSON. */
+  public static final int MAX_CHARACTERS = 64 * 1024 * 1024;
+
+  private static final int LOOK_CHARACTERS = 4096;
+  private static final String MEND = "give two-line elements or OMM as JSON";
+
+  private ElementSets() {}
+
+  /**
+   * Reads all sets of a file, in its order.
+   *
+   * @param fileName only for messages
+   * @throws BadInput with every problem of the file (the first fifty, when there are more)
+   */
+  public static List<ElementSet> parse(String fileName, String text) {
+    refuseWhatIsNotText(fileName, text);
+    String start = text.substring(0, Math.min(text.length(), LOOK_CHARACTERS)).stripLeading();
+    if (start.startsWith("\uFEFF")) {
+      return parse(fileName, text.stripLeading().substring(1));
+    }
+    if (start.startsWith("{") || start.startsWith("[")) {
+      return OmmJson.parse(fileName, text);
+    }
+    if (start.startsWith("<")) {
+      throw later(fileName, "XML");
+    }
+    if (start.startsWith("CCSDS_OMM_VERS") || start.contains("\nCCSDS_OMM_VERS")) {
+      throw later(fileName, "KVN");
+    }
+    return TleFile.parse(fileName, text);
+  }
+
+  /** One set from its two lines, for tests and demonstrations. */
+  public static ElementSet ofLines(String line1, String line2) {
+    return parse("lines", line1 + "\n" + line2 + "\n").get(0);
+  }
+
+  private static BadInput later(String fileName, String form) {
+    return BadInput.of(
+        "the file is an OMM as " + form + ", which a later version will read",
+        fileName + ":1",
+        MEND + " for now");
+  }
+
+  private static void refuseWhatIsNotText(String fileName, String text) {
+    if (text.length() > MAX_CHARACTERS) {
+      throw BadInput.of(
+          "the file has " + text.length() + " characters, the limit is " + MAX_CHARACTERS,
+          fileName,
+          "keep only the objects you need");
+    }
+    if (text.isBlank()) {
+      throw BadInput.of("the file is empty", fileName, MEND);
+    }
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if ((c < ' ' && c != '\n' && c != '\r' && c != '\t') || c == '\uFFFD') {
+        int line = 1 + (int) text.substring(0, i).chars().filter(each -> each == '\n').count();
+        throw BadInput.of("the file is not text", fileName + ":" + line, MEND);
+      }
+    }
+  }
+}
