@@ -26,6 +26,14 @@ public final class Problems {
     }
   }
 
+  /** Puts a better worded problem in the place of an earlier one. */
+  void replace(Problem earlier, Problem better) {
+    int at = found.indexOf(earlier);
+    if (at >= 0) {
+      found.set(at, better);
+    }
+  }
+
   /** Adds all problems of another reader. */
   public void addAll(List<Problem> problems) {
     problems.forEach(this::add);

@@ -1,9 +1,12 @@
 package hark.mission;
 
 import hark.mission.YamlTree.Kind;
+import hark.problem.NearestWord;
+import hark.problem.Problem;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
-import java.util.Optional;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -13,6 +16,7 @@ public final class YamlMap {
   private final YamlTree node;
   private final Problems problems;
   private final Set<String> known = new LinkedHashSet<>();
+  private final Map<String, Problem> missing = new HashMap<>();
 
   private YamlMap(YamlTree node, Problems problems) {
     this.node = node;
@@ -44,10 +48,13 @@ public final class YamlMap {
     YamlTree value = get(key);
     if (value.isNothing() && node.kind() == Kind.MAP) {
       boolean written = node.find(key).isPresent();
-      problems.add(
-          value,
-          written ? "the key has no value" : "the key is missing",
-          written ? "write its value after the colon" : "add it here");
+      Problem problem =
+          new Problem(
+              written ? "the key has no value" : "the key is missing",
+              value.where(),
+              written ? "write its value after the colon" : "add it here");
+      missing.put(key, problem);
+      problems.add(problem);
     }
     return value;
   }
@@ -64,15 +71,21 @@ public final class YamlMap {
         .forEach(
             (key, value) -> {
               if (!known.contains(key)) {
-                problems.add(value, "'" + key + "' is not a key here", advice(key));
+                addUnknown(key, value);
               }
             });
   }
 
-  private String advice(String key) {
-    Optional<String> nearest = NearestKey.find(key, known);
-    return nearest
-        .map(near -> "did you mean '" + near + "'?")
-        .orElseGet(() -> "known here: " + String.join(", ", known));
+  /** A misspelt key that had to be there is one problem, not two. */
+  private void addUnknown(String key, YamlTree value) {
+    Problem unknown =
+        new Problem(
+            "'" + key + "' is not a key here", value.where(), NearestWord.advice(key, known));
+    Problem absent = NearestWord.find(key, known).map(missing::remove).orElse(null);
+    if (absent == null) {
+      problems.add(unknown);
+    } else {
+      problems.replace(absent, unknown);
+    }
   }
 }

@@ -1,6 +1,7 @@
 package hark.mission;
 
 import hark.mission.YamlTree.Kind;
+import hark.problem.NearestWord;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
@@ -137,7 +138,7 @@ public final class YamlValues {
     problems.add(
         node,
         "found " + node.found() + ", expected " + String.join(", ", names),
-        NearestKey.find(node.text(), names)
+        NearestWord.find(node.text(), names)
             .map(near -> "did you mean '" + near + "'?")
             .orElse("choose one of these"));
     return Optional.empty();

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTimeout;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hark.problem.NearestWord;
 import hark.problem.Problem;
 import java.time.Duration;
 import java.util.List;
@@ -104,11 +105,11 @@ class YamlTreeTest {
   }
 
   @Test
-  void theNearestKeyIsTheOneMeant() {
+  void theNearestWordIsTheOneMeant() {
     List<String> known = List.of("frequency_MHz", "interval_s", "form");
-    assertEquals("frequency_MHz", NearestKey.find("frequency_Hz", known).orElseThrow());
-    assertEquals("form", NearestKey.find("from", known).orElseThrow());
-    assertTrue(NearestKey.find("colour", known).isEmpty());
+    assertEquals("frequency_MHz", NearestWord.find("frequency_Hz", known).orElseThrow());
+    assertEquals("form", NearestWord.find("from", known).orElseThrow());
+    assertTrue(NearestWord.find("colour", known).isEmpty());
   }
 
   @Test

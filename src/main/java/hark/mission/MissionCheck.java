@@ -1,0 +1,27 @@
+package hark.mission;
+
+import hark.problem.BadInput;
+import hark.problem.Problem;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What reading a mission folder found.
+ *
+ * @param mission empty when there is any problem
+ * @param problems all at once, in the order of the files
+ * @param warnings sensible to know, not wrong
+ * @param defaults keys that were not written and what is taken for them
+ * @param notComputed keys that are read and checked while nothing is computed from them yet
+ */
+public record MissionCheck(
+    Optional<Mission> mission,
+    List<Problem> problems,
+    List<Problem> warnings,
+    List<DefaultUsed> defaults,
+    List<String> notComputed) {
+  /** The mission; throws {@link BadInput} with every problem when there is none. */
+  public Mission orThrow() {
+    return mission.orElseThrow(() -> new BadInput(problems));
+  }
+}

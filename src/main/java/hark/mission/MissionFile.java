@@ -1,0 +1,108 @@
+package hark.mission;
+
+import hark.ensemble.BodyPrior;
+import hark.ensemble.OrbitSource;
+import hark.ensemble.Uncertain;
+import hark.mission.SpacecraftReader.Spacecraft;
+import hark.power.PowerModel;
+import hark.problem.Problem;
+import hark.station.Station;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * {@code mission.yaml} as read: pure, text in and values out.
+ *
+ * @param spacecraft with the body of mean numbers
+ * @param body its uncertain numbers and how a draw becomes a model
+ * @param sources element sets
+ * @param stations in the order written
+ * @param crewHoursPerWeek people's hours
+ * @param hazardLimit options above it are ranked last, 0…1
+ */
+record MissionFile(
+    Spacecraft spacecraft,
+    BodyPrior body,
+    List<OrbitSource> sources,
+    List<Station> stations,
+    double crewHoursPerWeek,
+    double hazardLimit) {
+  private static final int FORMAT = 1;
+  private static final Span CREW_HOURS = Span.of(0, 2000).usually(1, 500);
+
+  /**
+   * Reads the file; problems, warnings and defaults are left in {@code reading}.
+   *
+   * @param folder where the element-set files lie
+   * @return empty when there is any problem
+   */
+  static Optional<MissionFile> read(
+      String fileName, String yaml, FolderSource folder, Reading reading) {
+    YamlTree tree = YamlTree.parse(fileName, yaml, reading.problems);
+    if (tree.isNothing()) {
+      return Optional.empty();
+    }
+    Section top = Section.of(tree, reading);
+    requireFormat(top, reading);
+    Optional<Spacecraft> craft =
+        top.part("spacecraft", s -> SpacecraftReader.read(s, reading)).flatMap(c -> c);
+    List<OrbitSource> sources =
+        top.part("orbit", o -> OrbitReader.read(o, folder, reading)).orElse(List.of());
+    List<Station> stations = top.parts("stations", s -> StationReader.read(s, reading));
+    top.requireDistinct("stations", stations.stream().map(Station::name).toList(), "station");
+    double crew = top.partOrDefaults("crew", c -> c.mean("hours_per_week", CREW_HOURS, 20));
+    double hazard = top.mean("hazard_limit", Spans.FRACTION, 0.2);
+    top.finish();
+    craft.ifPresent(c -> MissionSense.check(top, c, stations, reading));
+    if (!reading.problems.isEmpty()) {
+      return Optional.empty();
+    }
+    BodyPrior body = body(tree, reading.uncertain());
+    return craft.map(c -> new MissionFile(c, body, sources, stations, crew, hazard));
+  }
+
+  private static void requireFormat(Section top, Reading reading) {
+    YamlTree format = top.required("hark");
+    if (!format.isNothing() && !format.text().equals(Integer.toString(FORMAT))) {
+      reading.problems.add(
+          format,
+          "found format " + format.found() + ", expected " + FORMAT,
+          "this program reads files that begin with 'hark: 1'");
+    }
+  }
+
+  /**
+   * The prior over bodies. Building a body reads the tree again with the drawn values in place of
+   * the uncertain ones, each clamped to its physical span, thresholds kept in order.
+   */
+  private static BodyPrior body(YamlTree tree, Map<String, Uncertain> uncertain) {
+    List<String> keys = List.copyOf(uncertain.keySet());
+    YamlTree craft = tree.find("spacecraft").orElseThrow();
+    return new BodyPrior(
+        keys, List.copyOf(uncertain.values()), values -> model(craft, keys, values));
+  }
+
+  private static PowerModel model(YamlTree craft, List<String> keys, double[] values) {
+    if (values.length != keys.size()) {
+      throw new IllegalArgumentException(values.length + " values for " + keys.size() + " keys");
+    }
+    Map<String, Double> drawn = new HashMap<>();
+    for (int i = 0; i < values.length; i++) {
+      if (Double.isNaN(values[i])) {
+        throw new IllegalArgumentException("value of " + keys.get(i) + " is not a number");
+      }
+      drawn.put(keys.get(i), values[i]);
+    }
+    Reading reading = Reading.drawn(drawn);
+    return SpacecraftReader.read(Section.of(craft, reading), reading)
+        .orElseThrow(() -> new IllegalStateException(reading.problems.list().toString()))
+        .model();
+  }
+
+  /** Problems of a reading as one list, in the order found. */
+  static List<Problem> problems(Reading reading) {
+    return reading.problems.list();
+  }
+}

@@ -1,0 +1,87 @@
+package hark.mission;
+
+import hark.ensemble.Cause;
+import hark.fault.FaultTree;
+import hark.plan.Procedure;
+import hark.problem.BadInput;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Puts a mission together from the files of a folder, wherever they lie. */
+public final class Missions {
+  private static final String MISSION_FILE = "mission.yaml";
+
+  private Missions() {}
+
+  /**
+   * Reads and validates a mission.
+   *
+   * @throws BadInput with every problem of every file
+   */
+  public static Mission read(FolderSource folder) {
+    return check(folder).orThrow();
+  }
+
+  /** Reads a mission and reports every problem, warning and default; throws nothing for them. */
+  public static MissionCheck check(FolderSource folder) {
+    Reading reading = Reading.first();
+    Optional<MissionFile> file = missionFile(folder, reading);
+    List<Procedure> procedures = Procedures.with(folder, reading.problems, reading.warnings);
+    Optional<Mission> mission =
+        file.filter(f -> reading.problems.isEmpty())
+            .map(
+                f ->
+                    assemble(
+                        f, List.of(), new FaultTree("", Map.of(), Map.of()), procedures, reading));
+    return new MissionCheck(
+        mission,
+        reading.problems.list(),
+        List.copyOf(reading.warnings),
+        List.copyOf(reading.defaults),
+        List.copyOf(reading.notComputed));
+  }
+
+  private static Optional<MissionFile> missionFile(FolderSource folder, Reading reading) {
+    String label = folder.label(MISSION_FILE);
+    try {
+      Optional<String> yaml = folder.text(MISSION_FILE);
+      if (yaml.isEmpty()) {
+        reading.problems.addAll(
+            BadInput.of("there is no " + MISSION_FILE, label, "write it, or name another folder")
+                .problems());
+      }
+      return yaml.flatMap(text -> MissionFile.read(label, text, folder, reading));
+    } catch (BadInput bad) {
+      reading.problems.addAll(bad.problems());
+      return Optional.empty();
+    }
+  }
+
+  private static Mission assemble(
+      MissionFile file,
+      List<Cause> causes,
+      FaultTree tree,
+      List<Procedure> procedures,
+      Reading reading) {
+    SpacecraftReader.Spacecraft craft = file.spacecraft();
+    return new Mission(
+        craft.name(),
+        craft.separation(),
+        craft.now(),
+        craft.massKg(),
+        craft.areaSquareMeters(),
+        file.body(),
+        craft.tumbleDegPerSecond(),
+        craft.beacons(),
+        craft.receiver(),
+        file.sources(),
+        file.stations(),
+        file.crewHoursPerWeek(),
+        causes,
+        tree,
+        procedures,
+        file.hazardLimit(),
+        List.copyOf(reading.warnings));
+  }
+}

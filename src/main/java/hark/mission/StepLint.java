@@ -1,0 +1,67 @@
+package hark.mission;
+
+import hark.plan.Procedure;
+import hark.problem.Problem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.commonmark.node.Block;
+import org.commonmark.node.Heading;
+import org.commonmark.node.Node;
+import org.commonmark.node.OrderedList;
+import org.commonmark.parser.IncludeSourceSpans;
+import org.commonmark.parser.Parser;
+import org.commonmark.renderer.text.TextContentRenderer;
+
+/**
+ * Looks whether every numbered step under the heading <em>Steps</em> says what to do <em>if
+ * not</em>.
+ */
+final class StepLint {
+  private static final String HEADING = "steps";
+
+  private StepLint() {}
+
+  /** Warnings; the body begins in line {@code bodyLine} of the file. */
+  static List<Problem> check(String file, int bodyLine, String markdown, Procedure.Kind kind) {
+    Parser parser = Parser.builder().includeSourceSpans(IncludeSourceSpans.BLOCKS).build();
+    List<Problem> warnings = new ArrayList<>();
+    boolean underSteps = false;
+    boolean anySteps = false;
+    for (Node node = parser.parse(markdown).getFirstChild(); node != null; node = node.getNext()) {
+      if (node instanceof Heading) {
+        underSteps = words(node).strip().equals(HEADING);
+      } else if (underSteps && node instanceof OrderedList) {
+        anySteps = true;
+        checkSteps(file, bodyLine, node, warnings);
+      }
+    }
+    if (!anySteps && kind != Procedure.Kind.WAIT) {
+      warnings.add(
+          new Problem(
+              "no numbered steps under a heading 'Steps'",
+              file + ":" + bodyLine,
+              "number the steps, each with what to expect and what to do if not"));
+    }
+    return warnings;
+  }
+
+  private static void checkSteps(String file, int bodyLine, Node list, List<Problem> warnings) {
+    int number = 0;
+    for (Node step = list.getFirstChild(); step != null; step = step.getNext()) {
+      number++;
+      if (!words(step).contains("if not")) {
+        int line = bodyLine + ((Block) step).getSourceSpans().get(0).getLineIndex();
+        warnings.add(
+            new Problem(
+                "step " + number + " does not say what to do if not",
+                file + ":" + line,
+                "add 'If not: …' to the step"));
+      }
+    }
+  }
+
+  private static String words(Node node) {
+    return TextContentRenderer.builder().build().render(node).toLowerCase(Locale.ROOT);
+  }
+}
