@@ -55,6 +55,9 @@ class RoomOrderTest {
     "hark.cli.."
   };
 
+  /** Hands a folder of full Orekit data to Orekit, when somebody names one; thinks of nothing. */
+  private static final String DATA_FOLDER = "hark.orbit.EarthModel";
+
   private static final List<String> WALL_CLOCKS =
       List.of(
           "java.time.Instant.now()",
@@ -129,7 +132,11 @@ class RoomOrderTest {
   @Test
   void thinkingRoomsReadNoFilesAndOpenNoSockets() {
     noClasses()
-        .that(describe("think only", type -> !resideInAnyPackage(OUTWARD).test(type)))
+        .that(
+            describe(
+                "think only",
+                type ->
+                    !resideInAnyPackage(OUTWARD).test(type) && !type.getName().equals(DATA_FOLDER)))
         .should()
         .dependOnClassesThat(
             describe(

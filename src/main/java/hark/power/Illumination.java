@@ -14,6 +14,9 @@ public final class Illumination {
   private final double[] penumbraOut;
   private final double solarConstantWatts;
 
+  /** All edges in turn, four a shadow. */
+  private final double[] edges;
+
   /**
    * Shadow intervals in rising order, s since separation.
    *
@@ -30,7 +33,7 @@ public final class Illumination {
         throw new IllegalArgumentException("the four arrays of shadow edges differ in length");
       }
     }
-    if (!(solarConstantWatts > 0)) {
+    if (!(solarConstantWatts > 0 && solarConstantWatts < Double.POSITIVE_INFINITY)) {
       throw new IllegalArgumentException(
           "irradiance " + solarConstantWatts + " W/m² is not positive");
     }
@@ -39,6 +42,23 @@ public final class Illumination {
     this.umbraOut = edges[2].clone();
     this.penumbraOut = edges[3].clone();
     this.solarConstantWatts = solarConstantWatts;
+    this.edges = inTurn(edges);
+  }
+
+  private static double[] inTurn(double[][] rows) {
+    double[] all = new double[4 * rows[0].length];
+    for (int i = 0; i < all.length; i++) {
+      all[i] = rows[i & 3][i >> 2];
+      if (!(all[i] >= (i == 0 ? Double.NEGATIVE_INFINITY : all[i - 1]))) {
+        throw new IllegalArgumentException(
+            "shadow edge "
+                + all[i]
+                + " s (shadow "
+                + (i / 4 + 1)
+                + ") does not follow its forerunner");
+      }
+    }
+    return all;
   }
 
   /** Irradiance in full sunlight, W/m². */
@@ -78,6 +98,35 @@ public final class Illumination {
   public double nextEntryAfter(double seconds) {
     int k = indexAtOrBefore(seconds);
     return k + 1 < penumbraIn.length ? penumbraIn[k + 1] : Double.POSITIVE_INFINITY;
+  }
+
+  /** Index of the first edge after a time, counting all edges in turn; for the kernel's cursor. */
+  int firstEdgeAfter(double seconds, int from) {
+    int edge = from;
+    while (edge < edges.length && edges[edge] <= seconds) {
+      edge++;
+    }
+    return edge;
+  }
+
+  /** Time of an edge, s; positive infinity past the last. */
+  double edgeSeconds(int edge) {
+    return edge < edges.length ? edges[edge] : Double.POSITIVE_INFINITY;
+  }
+
+  /** Whether the Sun is wholly hidden up to an edge. */
+  boolean umbraBefore(int edge) {
+    return (edge & 3) == 2;
+  }
+
+  /** Sunlit fraction at a time in the stretch that ends with an edge, its end included. */
+  double fractionBefore(int edge, double seconds) {
+    return switch (edge & 3) {
+      case 1 -> (edges[edge] - seconds) / (edges[edge] - edges[edge - 1]);
+      case 2 -> 0;
+      case 3 -> (seconds - edges[edge - 1]) / (edges[edge] - edges[edge - 1]);
+      default -> 1;
+    };
   }
 
   private int indexAtOrBefore(double seconds) {
