@@ -4,7 +4,10 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.orekit.attitudes.FrameAlignedProvider;
 import org.orekit.errors.OrekitException;
+import org.orekit.frames.Frame;
+import org.orekit.propagation.analytical.tle.SGP4;
 import org.orekit.propagation.analytical.tle.TLE;
 import org.orekit.propagation.analytical.tle.TLEPropagator;
 import org.orekit.time.AbsoluteDate;
@@ -39,7 +42,14 @@ public final class Trajectory {
     this.rotation = new EarthRotation(earth);
     this.epochDate = tle.getDate();
     this.epochUnixSeconds = between(Instant.EPOCH, elements.epoch());
-    this.propagator = TLEPropagator.selectExtrapolator(tle, earth.teme());
+    this.propagator = propagator(tle, earth.teme());
+  }
+
+  private static TLEPropagator propagator(TLE tle, Frame teme) {
+    TLEPropagator chosen = TLEPropagator.selectExtrapolator(tle, teme);
+    return chosen instanceof SGP4
+        ? new NearEarth(tle, FrameAlignedProvider.of(teme), teme)
+        : chosen;
   }
 
   /** Makes an element set ready to move. */
@@ -106,6 +116,9 @@ public final class Trajectory {
       into[3] = velocity.getX();
       into[4] = velocity.getY();
       into[5] = velocity.getZ();
+      if (propagator instanceof NearEarth near && near.isSpent(elapsed)) {
+        return false;
+      }
     } catch (OrekitException e) {
       return false;
     }
