@@ -17,6 +17,10 @@ import picocli.CommandLine.Command;
     version = "hark 0.1.0",
     subcommands = {
       // one line a command, in the order a newcomer needs them
+      PassesCommand.class,
+      TrackCommand.class,
+      EclipsesCommand.class,
+      EphemerisCommand.class,
     })
 public final class Main implements Runnable {
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;

@@ -15,6 +15,9 @@ final class EclipseSearch {
   /** No orbit around the Earth stays in its shadow this long. */
   private static final double LONGEST_SECONDS = 86400;
 
+  /** Past an exit by this much the walk goes on, s. */
+  private static final double CLEAR_SECONDS = 1;
+
   private final Trajectory trajectory;
   private final Shadow shadow;
   private final double[] state = new double[6];
@@ -42,7 +45,7 @@ final class EclipseSearch {
       if (exit > from && entry < end) {
         found.add(eclipse(entry, exit, horizon));
       }
-      t = Math.max(next, exit);
+      t = Math.max(next, exit + CLEAR_SECONDS);
     }
     return found;
   }

@@ -1,7 +1,10 @@
 package hark.orbit;
 
 import hark.problem.BadInput;
+import java.time.Instant;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Reads files of element sets: two-line elements (with or without name lines, Alpha-5 numbers) and
@@ -43,6 +46,27 @@ public final class ElementSets {
   /** One set from its two lines, for tests and demonstrations. */
   public static ElementSet ofLines(String line1, String line2) {
     return parse("lines", line1 + "\n" + line2 + "\n").get(0);
+  }
+
+  /**
+   * One set for each object: the newest that is not from after a time, or else its first after it.
+   * Objects stay in the order in which they first appear.
+   */
+  public static List<ElementSet> inForce(List<ElementSet> sets, Instant time) {
+    Map<String, ElementSet> chosen = new LinkedHashMap<>();
+    for (ElementSet set : sets) {
+      chosen.merge(set.objectId(), set, (a, b) -> isBetter(b, a, time) ? b : a);
+    }
+    return List.copyOf(chosen.values());
+  }
+
+  private static boolean isBetter(ElementSet one, ElementSet other, Instant time) {
+    boolean early = !one.epoch().isAfter(time);
+    boolean otherEarly = !other.epoch().isAfter(time);
+    if (early != otherEarly) {
+      return early;
+    }
+    return early ? one.epoch().isAfter(other.epoch()) : one.epoch().isBefore(other.epoch());
   }
 
   private static BadInput later(String fileName, String form) {

@@ -139,8 +139,12 @@ public final class Trajectory {
    *     never were; empty when they hold to the end
    */
   public Optional<Instant> validUntil(Instant from, Instant to) {
-    double end = Validity.end(this, secondsAt(from), secondsAt(to));
-    return Double.isNaN(end) ? Optional.empty() : Optional.of(instantAt(end));
+    double start = secondsAt(from);
+    double end = Validity.end(this, start, secondsAt(to));
+    if (Double.isNaN(end)) {
+      return Optional.empty();
+    }
+    return Optional.of(end == start ? from : instantAt(end));
   }
 
   static double radius(double[] state) {

@@ -1,0 +1,124 @@
+package hark.cli;
+
+import hark.cli.TableWriter.Column;
+import hark.orbit.State;
+import hark.orbit.Trajectory;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** Positions and velocities of objects. */
+@Command(
+    name = "ephemeris",
+    description = {
+      "Positions and velocities at even steps, object by object.",
+      "Output as OEM comes with a later version."
+    },
+    mixinStandardHelpOptions = true)
+final class EphemerisCommand implements Callable<Integer> {
+  private static final SkyOptions.Limit HOURS = new SkyOptions.Limit("--hours", 9600);
+
+  /** Rows of one object; more would not fit the memory of a small computer. */
+  private static final long MOST_ROWS = 1_000_000;
+
+  private static final TableWriter TABLE =
+      new TableWriter(
+          "ephemeris",
+          List.of(
+              Column.text("object"),
+              Column.text("time"),
+              Column.number("xKm", 7),
+              Column.number("yKm", 7),
+              Column.number("zKm", 7),
+              Column.number("vxKmS", 10),
+              Column.number("vyKmS", 10),
+              Column.number("vzKmS", 10)));
+
+  @Spec private CommandSpec spec;
+  @Mixin private SkyOptions sky;
+  @Mixin private FormatOption format;
+
+  @Option(
+      names = "--hours",
+      paramLabel = "H",
+      defaultValue = "24",
+      description = "Length of the span (default: ${DEFAULT-VALUE}).")
+  private double hours;
+
+  @Option(
+      names = "--step",
+      paramLabel = "SECONDS",
+      defaultValue = "60",
+      description = "Time between rows (default: ${DEFAULT-VALUE}).")
+  private double stepSeconds;
+
+  @Option(
+      names = "--frame",
+      paramLabel = "teme|itrf",
+      defaultValue = "teme",
+      description = "teme: true equator, mean equinox of date; itrf: turning with the Earth.")
+  private FrameName frame;
+
+  /** The frames that can be asked for. */
+  enum FrameName {
+    TEME,
+    ITRF
+  }
+
+  @Override
+  public Integer call() {
+    Clock clock = Main.of(spec).clock();
+    Instant to = sky.to(clock, hours, Duration.ofHours(1), HOURS);
+    double seconds = hours * 3600;
+    if (!(stepSeconds >= 0.001 && seconds / stepSeconds < MOST_ROWS)) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--step is "
+              + stepSeconds
+              + "; it must be at least 0.001 and leave no more than "
+              + MOST_ROWS
+              + " rows");
+    }
+    SkyRun run = new SkyRun(sky, clock, to, spec.commandLine().getErr());
+    List<Object[]> rows = run.each(trajectory -> rows(trajectory, run.from(), to));
+    TABLE.write(format.format(), rows, spec.commandLine().getOut());
+    return ExitCode.DONE;
+  }
+
+  private List<Object[]> rows(Trajectory trajectory, Instant from, Instant to) {
+    Instant end = trajectory.validUntil(from, to).orElse(to.plusNanos(1));
+    List<Object[]> rows = new ArrayList<>();
+    for (long i = 0; ; i++) {
+      Instant time = from.plusNanos(Math.round(i * stepSeconds * 1e9));
+      if (!time.isBefore(end)) {
+        return rows;
+      }
+      Optional<State> state =
+          frame == FrameName.TEME ? trajectory.temeAt(time) : trajectory.earthFixedAt(time);
+      state.ifPresent(found -> rows.add(row(trajectory.elements().objectId(), time, found)));
+    }
+  }
+
+  private static Object[] row(String object, Instant time, State state) {
+    return new Object[] {
+      object,
+      time,
+      state.xMeters() / 1000,
+      state.yMeters() / 1000,
+      state.zMeters() / 1000,
+      state.vxMetersPerSecond() / 1000,
+      state.vyMetersPerSecond() / 1000,
+      state.vzMetersPerSecond() / 1000
+    };
+  }
+}

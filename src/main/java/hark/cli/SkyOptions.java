@@ -1,0 +1,95 @@
+package hark.cli;
+
+import hark.orbit.EarthModel;
+import hark.orbit.ElementSet;
+import hark.orbit.ElementSets;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** Options shared by the commands that compute from element sets: which objects, which Earth. */
+final class SkyOptions {
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec command;
+
+  @Option(
+      names = "--elements",
+      paramLabel = "FILE",
+      description = {
+        "Element sets: two-line (with or without names) or OMM as JSON, many objects a file.",
+        "Of several sets of one object the newest at --from is used.",
+        "OMM as KVN and XML come with a later version."
+      })
+  private Path elements;
+
+  @Option(
+      names = "--from",
+      paramLabel = "T",
+      description = "Begin, UTC such as 2026-10-02T03:14:00Z (default: now).")
+  private Instant from;
+
+  @Option(
+      names = "--orekit-data",
+      paramLabel = "DIR",
+      defaultValue = "${env:HARK_OREKIT_DATA}",
+      description = {
+        "Folder of Orekit data: leap seconds and Earth orientation",
+        "(default: $HARK_OREKIT_DATA, else bundled leap seconds and UT1 = UTC)."
+      })
+  private Path orekitData;
+
+  @Option(
+      names = "--seed",
+      paramLabel = "N",
+      description = "Accepted by every command; nothing is random here.")
+  private long seed;
+
+  long seed() {
+    return seed;
+  }
+
+  /** One set for each object, the newest in force at the begin. */
+  List<ElementSet> elementSets(Clock clock) {
+    if (elements == null) {
+      throw new ParameterException(command.commandLine(), "Which objects? Give --elements FILE.");
+    }
+    String text = InputText.read(elements, ElementSets.MAX_CHARACTERS);
+    return ElementSets.inForce(ElementSets.parse(elements.toString(), text), from(clock));
+  }
+
+  /** The begin of the span. */
+  Instant from(Clock clock) {
+    return from == null ? clock.instant() : from;
+  }
+
+  /** The end of a span, refused when its length makes no sense. */
+  Instant to(Clock clock, double length, Duration unit, Limit limit) {
+    if (!(length > 0 && length <= limit.most())) {
+      throw new ParameterException(
+          command.commandLine(),
+          limit.option()
+              + " is "
+              + length
+              + "; it must lie above 0 and at most at "
+              + limit.most());
+    }
+    Duration span = Duration.ofNanos(Math.round(length * unit.toNanos()));
+    return from(clock).plus(span);
+  }
+
+  /** The most an option may be. */
+  record Limit(String option, double most) {}
+
+  /** The model of the Earth that was asked for. */
+  EarthModel earth() {
+    return orekitData == null || orekitData.toString().isBlank()
+        ? EarthModel.bundled()
+        : EarthModel.fromFolder(orekitData);
+  }
+}
