@@ -85,7 +85,7 @@ final class Importances {
         birnbaum,
         none * (own * birnbaum / top),
         none * ((top - without) / top),
-        none * ((top + (1 - own) * birnbaum) / top),
+        none * (Math.max(0, top + (1 - own) * birnbaum) / top),
         none * (top / without));
   }
 }
