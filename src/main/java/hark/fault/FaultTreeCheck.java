@@ -1,6 +1,7 @@
 package hark.fault;
 
 import hark.fault.FaultTree.Gate;
+import hark.problem.NearestWord;
 import hark.problem.Problem;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -9,6 +10,7 @@ import java.util.HashSet;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 
 /** Finds every flaw of one tree. */
@@ -16,7 +18,7 @@ final class FaultTreeCheck {
   /** Gates below each other; deeper trees would exhaust the stack while they are solved. */
   static final int MAX_DEPTH = 1000;
 
-  /** Basic events; a diagram's depth is their number. */
+  /** Basic events, and gates; a diagram is as deep as there are events. */
   static final int MAX_EVENTS = 5000;
 
   private final FaultTree tree;
@@ -38,18 +40,26 @@ final class FaultTreeCheck {
 
   private void checkNames() {
     if (!isKnown(tree.top())) {
-      add(tree.top(), "top '" + tree.top() + "' is neither a gate nor an event", "name a gate");
+      add(
+          tree.top(),
+          "top '" + tree.top() + "' is neither a gate nor an event",
+          nearest(tree.top()));
     }
     for (String id : tree.gates().keySet()) {
       if (tree.events().containsKey(id)) {
         add(id, "'" + id + "' is both a gate and an event", "give one of them another id");
       }
     }
-    if (tree.events().size() > MAX_EVENTS) {
+    limit(tree.events().size(), "basic events");
+    limit(tree.gates().size(), "gates");
+  }
+
+  private void limit(int count, String what) {
+    if (count > MAX_EVENTS) {
       add(
           tree.top(),
-          tree.events().size() + " basic events; at most " + MAX_EVENTS + " can be solved",
-          "split the tree");
+          count + " " + what + "; at most " + MAX_EVENTS + " can be solved",
+          "split it");
     }
   }
 
@@ -69,7 +79,7 @@ final class FaultTreeCheck {
     Set<String> seen = new HashSet<>();
     for (String input : gate.inputs()) {
       if (!isKnown(input)) {
-        add(gate.id(), "input '" + input + "' is neither a gate nor an event", "define it");
+        add(gate.id(), "input '" + input + "' is neither a gate nor an event", nearest(input));
       }
       if (!seen.add(input)) {
         add(gate.id(), "input '" + input + "' stands twice", "name it once");
@@ -127,6 +137,14 @@ final class FaultTreeCheck {
     List<String> ids = new ArrayList<>();
     path.descendingIterator().forEachRemaining(open -> ids.add(open.id));
     return String.join(" → ", ids.subList(ids.indexOf(closing), ids.size())) + " → " + closing;
+  }
+
+  private String nearest(String unknown) {
+    Set<String> known = new TreeSet<>(tree.gates().keySet());
+    known.addAll(tree.events().keySet());
+    return NearestWord.find(unknown, known)
+        .map(near -> "did you mean '" + near + "'?")
+        .orElse("define it, or take it away");
   }
 
   private boolean isKnown(String id) {

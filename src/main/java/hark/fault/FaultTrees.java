@@ -18,6 +18,9 @@ public final class FaultTrees {
   /** Sets listed at the very most. */
   public static final int MOST_SETS_LISTED = 1_000_000;
 
+  /** Inputs of one gate at the very most. */
+  public static final int MOST_INPUTS = FaultTreeCheck.MAX_EVENTS;
+
   private FaultTrees() {}
 
   /**
