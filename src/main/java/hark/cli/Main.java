@@ -17,6 +17,7 @@ import picocli.CommandLine.Command;
     version = "hark 0.1.0",
     subcommands = {
       // one line a command, in the order a newcomer needs them
+      DemoCommand.class,
       PassesCommand.class,
       TrackCommand.class,
       EclipsesCommand.class,
