@@ -22,6 +22,7 @@ import picocli.CommandLine.Command;
       TrackCommand.class,
       EclipsesCommand.class,
       EphemerisCommand.class,
+      FaultTreeCommand.class,
     })
 public final class Main implements Runnable {
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;

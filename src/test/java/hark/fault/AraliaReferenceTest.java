@@ -3,7 +3,7 @@ package hark.fault;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import hark.reference.ReferenceTable;
+import hark.orbit.ReferenceTable;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;

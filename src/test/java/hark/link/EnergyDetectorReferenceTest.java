@@ -1,9 +1,9 @@
 package hark.link;
 
-import static hark.reference.ReferenceTable.number;
+import static hark.orbit.ReferenceTable.number;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import hark.reference.ReferenceTable;
+import hark.orbit.ReferenceTable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -1,10 +1,10 @@
 package hark.link;
 
-import static hark.reference.ReferenceTable.number;
+import static hark.orbit.ReferenceTable.number;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hark.reference.ReferenceTable;
+import hark.orbit.ReferenceTable;
 import hark.station.Station.Polarisation;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
