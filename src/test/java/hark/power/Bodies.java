@@ -9,15 +9,16 @@ import java.util.OptionalDouble;
 import java.util.Set;
 
 /** An ordinary two-unit body for tests, and ways to vary it. Every number is invented. */
-final class Bodies {
+public final class Bodies {
   static final double ORBIT_SECONDS = 5700;
   static final double SHADOW_SECONDS = 2100;
   static final double DAY = 86_400;
   static final double SOLAR_CONSTANT = 1361;
 
-  PowerModel.AttitudeMode attitude = PowerModel.AttitudeMode.TUMBLING;
-  PowerModel.Charging charging = new PowerModel.Charging(PowerModel.Scheme.MPPT, 0.85, 1.5, 8.4);
-  PowerModel.Battery battery =
+  public PowerModel.AttitudeMode attitude = PowerModel.AttitudeMode.TUMBLING;
+  public PowerModel.Charging charging =
+      new PowerModel.Charging(PowerModel.Scheme.MPPT, 0.85, 1.5, 8.4);
+  public PowerModel.Battery battery =
       new PowerModel.Battery(
           2,
           2,
@@ -29,7 +30,7 @@ final class Bodies {
           -20,
           50,
           Optional.empty());
-  PowerModel.Bus bus =
+  public PowerModel.Bus bus =
       new PowerModel.Bus(
           new PowerModel.Thresholds(6.2, 7.0, 7.2, 7.5),
           300,
@@ -45,10 +46,10 @@ final class Bodies {
       List.of(new PowerModel.Beacon("main", Set.of(BusState.SAFE, BusState.NOMINAL), 30, 1.5, 2.0));
   PowerModel.Receiver receiver =
       new PowerModel.Receiver(Set.of(BusState.SAFE, BusState.NOMINAL), 1);
-  double quietSeconds = 2700;
-  double cellAreaSquareMeters = 0.0060;
+  public double quietSeconds = 2700;
+  public double cellAreaSquareMeters = 0.0060;
 
-  PowerModel model() {
+  public PowerModel model() {
     List<Face> faces = new ArrayList<>();
     double[][] normals = {{1, 0, 0}, {-1, 0, 0}, {0, 1, 0}, {0, -1, 0}, {0, 0, 1}, {0, 0, -1}};
     for (double[] normal : normals) {
@@ -67,7 +68,7 @@ final class Bodies {
   }
 
   /** One shadow an orbit, the first after the sunlit arc; penumbra of ten seconds. */
-  static Illumination orbits(double days) {
+  public static Illumination orbits(double days) {
     int count = (int) (days * DAY / ORBIT_SECONDS) + 2;
     double[][] edges = new double[4][count];
     for (int i = 0; i < count; i++) {
@@ -80,15 +81,15 @@ final class Bodies {
     return new Illumination(edges, SOLAR_CONSTANT);
   }
 
-  static Illumination fullSun() {
+  public static Illumination fullSun() {
     return new Illumination(new double[4][0], SOLAR_CONSTANT);
   }
 
-  static SimulationRequest request(double days, List<SimulationRequest.TimedChange> events) {
+  public static SimulationRequest request(double days, List<SimulationRequest.TimedChange> events) {
     return new SimulationRequest(days * DAY, 0, 300, events, new double[0], new double[0]);
   }
 
-  static SimulationRequest.TimedChange at(double seconds, OnboardChange change) {
+  public static SimulationRequest.TimedChange at(double seconds, OnboardChange change) {
     return new SimulationRequest.TimedChange(seconds, change);
   }
 }

@@ -1,0 +1,152 @@
+package hark.assessment;
+
+import hark.ensemble.Candidate;
+import hark.ensemble.Diagnosis;
+import hark.ensemble.DiagnosisInput;
+import hark.ensemble.OrbitSource;
+import hark.ensemble.Workers;
+import hark.evidence.Entry;
+import hark.evidence.Evidence;
+import hark.evidence.EvidenceBook;
+import hark.mission.Mission;
+import hark.orbit.EarthModel;
+import hark.orbit.ElementSet;
+import hark.plan.PlanOutcome;
+import hark.plan.PlanSettings;
+import hark.plan.Planner;
+import hark.problem.BadInput;
+import hark.problem.Problem;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+
+/**
+ * The pure function from mission, record and clock to an {@link Assessment}. Same input, same
+ * answer; no file, clock or socket is touched.
+ */
+public final class Assessor {
+  private Assessor() {}
+
+  /**
+   * Assesses with the bundled Earth data.
+   *
+   * @throws BadInput when the record contradicts the mission, such as an entry of an unknown
+   *     station
+   */
+  public static Assessment assess(Mission mission, List<Entry> journal, AssessmentRequest request) {
+    return assess(mission, journal, request, EarthModel.bundled());
+  }
+
+  /** Assesses with given Earth data. */
+  public static Assessment assess(
+      Mission mission, List<Entry> journal, AssessmentRequest request, EarthModel earth) {
+    List<Entry> evidence = EvidenceBook.effective(journal, request.now());
+    refuseStrangers(mission, evidence);
+    ExecutorService executor = Executors.newFixedThreadPool(request.threads(), Assessor::daemon);
+    try {
+      Workers workers = new Workers(executor, request.threads());
+      Diagnosis diagnosis = Diagnosis.of(input(mission, evidence, request, earth), workers);
+      double hours = mission.crewHoursPerWeek() * request.horizonDays() / 7;
+      PlanSettings settings = new PlanSettings(hours, mission.hazardLimit());
+      PlanOutcome plan = Planner.plan(diagnosis, mission.procedures(), settings, workers);
+      return new AssessmentBuilder(mission, evidence, request, diagnosis, plan).build();
+    } finally {
+      executor.shutdown();
+    }
+  }
+
+  private static Thread daemon(Runnable task) {
+    Thread thread = new Thread(task, "assess");
+    thread.setDaemon(true);
+    return thread;
+  }
+
+  private static void refuseStrangers(Mission mission, List<Entry> evidence) {
+    List<Problem> problems = new ArrayList<>();
+    List<String> names = mission.stations().stream().map(station -> station.name()).toList();
+    for (Entry entry : evidence) {
+      String station = station(entry.evidence());
+      if (!station.isEmpty() && !names.contains(station)) {
+        problems.add(
+            new Problem(
+                "no station is called " + station + "; the mission has " + String.join(", ", names),
+                "journal entry " + entry.number(),
+                "correct the entry: hark log MISSION correction of="
+                    + entry.number()
+                    + " station=…"));
+      }
+    }
+    if (!problems.isEmpty()) {
+      throw new BadInput(problems);
+    }
+  }
+
+  private static String station(Evidence evidence) {
+    if (evidence instanceof Evidence.NothingHeard silence) {
+      return silence.station();
+    }
+    if (evidence instanceof Evidence.Heard heard) {
+      return heard.station();
+    }
+    if (evidence instanceof Evidence.StationCheck check) {
+      return check.station();
+    }
+    return evidence instanceof Evidence.NotListened not ? not.station() : "";
+  }
+
+  private static DiagnosisInput input(
+      Mission mission, List<Entry> evidence, AssessmentRequest request, EarthModel earth) {
+    if (!request.now().isAfter(mission.separation())) {
+      throw BadInput.of(
+          "the clock " + request.now() + " is not after separation " + mission.separation(),
+          "--now",
+          "give a time after separation; before it there is nothing to diagnose");
+    }
+    Instant end = request.now().plusMillis(Math.round(request.horizonDays() * 86_400_000));
+    return new DiagnosisInput(
+        mission.separation(),
+        request.now(),
+        end,
+        mission.body(),
+        mission.beacons(),
+        mission.receiver(),
+        candidates(mission),
+        mission.stations(),
+        mission.causes(),
+        evidence,
+        earth,
+        request.bodiesPerSet(),
+        request.seed());
+  }
+
+  /** The candidates of all sources; what their weights leave to 1 belongs to none of them. */
+  static List<Candidate> candidates(Mission mission) {
+    List<Candidate> candidates = new ArrayList<>();
+    double sum = 0;
+    for (OrbitSource source : mission.sources()) {
+      for (Map.Entry<String, Double> weight : source.candidates().entrySet()) {
+        List<ElementSet> sets =
+            source.sets().stream().filter(set -> set.objectId().equals(weight.getKey())).toList();
+        candidates.add(
+            new Candidate(weight.getKey(), sets, source.alongTrack(), weight.getValue()));
+        sum += weight.getValue();
+      }
+    }
+    double none = 1 - sum;
+    if (none > 1e-9 && !candidates.isEmpty()) {
+      Candidate likeliest =
+          candidates.stream().reduce((a, b) -> b.prior() > a.prior() ? b : a).orElseThrow();
+      candidates.add(new Candidate(Candidate.NONE, likeliest.sets(), likeliest.alongTrack(), none));
+    }
+    return candidates;
+  }
+
+  /** Time between two instants in days. */
+  static double days(Instant from, Instant to) {
+    return Duration.between(from, to).toMillis() / 86_400_000.0;
+  }
+}

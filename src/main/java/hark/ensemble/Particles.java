@@ -1,0 +1,263 @@
+package hark.ensemble;
+
+import hark.power.BodyHistory;
+import hark.power.Illumination;
+import hark.power.OnboardCommand;
+import hark.power.Simulation;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Equally weighted possibilities, each a member at one hearing node, drawn systematically in the
+ * order of event sets and bodies so that their shares follow the weights closely. What a station
+ * can hear, and what a command would change, is asked of them.
+ */
+public final class Particles {
+  private final Source source;
+  private final int[] member;
+  private final int[] node;
+
+  /** What particles are drawn from. */
+  record Source(
+      DiagnosisInput input,
+      Illumination light,
+      Population population,
+      HearingNodes[] nodes,
+      Weighing weighing,
+      Ear ear,
+      double[] checkpoints) {}
+
+  private Particles(Source source, int[] member, int[] node) {
+    this.source = source;
+    this.member = member;
+    this.node = node;
+  }
+
+  static Particles draw(Source source, double[] memberWeight, int count) {
+    double total = Arrays.stream(memberWeight).sum();
+    int[] members = new int[count];
+    int[] nodes = new int[count];
+    double sum = 0;
+    int next = 0;
+    for (int m = 0; m < memberWeight.length && next < count; m++) {
+      float[] share = source.weighing().nodeShare[m];
+      for (int n = 0; n < share.length && next < count; n++) {
+        sum += memberWeight[m] * share[n] / total;
+        while (next < count && sum * count > next + 0.5) {
+          members[next] = m;
+          nodes[next] = n;
+          next++;
+        }
+      }
+    }
+    return new Particles(source, Arrays.copyOf(members, next), Arrays.copyOf(nodes, next));
+  }
+
+  /** How many. */
+  public int count() {
+    return member.length;
+  }
+
+  /** Every {@code stride}-th of them. */
+  public Particles thinned(int stride) {
+    int kept = (member.length + stride - 1) / stride;
+    int[] members = new int[kept];
+    int[] nodes = new int[kept];
+    for (int k = 0; k < kept; k++) {
+      members[k] = member[k * stride];
+      nodes[k] = node[k * stride];
+    }
+    return new Particles(source, members, nodes);
+  }
+
+  /** Index of the event set. */
+  public int set(int particle) {
+    return member(particle).set();
+  }
+
+  /** Group of bodies, for errors. */
+  public int group(int particle) {
+    return member(particle).group();
+  }
+
+  /** Onsets of the set's events, s since separation. */
+  public double[] onsets(int particle) {
+    return member(particle).onsets().clone();
+  }
+
+  /** Chance that a station works, given this possibility and the evidence. */
+  public double works(int particle, int station) {
+    return source.weighing().works[station][member[particle]][node[particle]];
+  }
+
+  private Member member(int particle) {
+    return source.population().members.get(member[particle]);
+  }
+
+  private Body body(int particle) {
+    return source.population().bodies.get(member(particle).body());
+  }
+
+  /** What a window offers under one way of listening; tables are made once for all particles. */
+  public Hearing hearing(SkyWindow window, Listening listening) {
+    return new Hearing(window, listening);
+  }
+
+  /** A window listened to in one way. */
+  public final class Hearing {
+    private final SkyWindow window;
+    private final Listening listening;
+    private final HearingTable[][][] tables;
+
+    private Hearing(SkyWindow window, Listening listening) {
+      this.window = window;
+      this.listening = listening;
+      HearingNodes[] groups = source.nodes();
+      tables = new HearingTable[groups.length][][];
+      boolean[][] used = new boolean[groups.length][groups[0].count];
+      for (int p = 0; p < count(); p++) {
+        used[group(p)][node[p]] |= mayHear(member(p), body(p));
+      }
+      for (int g = 0; g < groups.length; g++) {
+        tables[g] = new HearingTable[groups[g].count][];
+        for (int n = 0; n < groups[g].count; n++) {
+          tables[g][n] =
+              used[g][n] ? Tables.of(source.input(), window, listening, groups[g], n) : null;
+        }
+      }
+    }
+
+    private boolean mayHear(Member possible, Body body) {
+      double until = Math.min(window.to(), possible.radio().muteFrom());
+      return !Ear.Segments.overlapping(body.history().segments(), window.from(), until).isEmpty();
+    }
+
+    /**
+     * Chance that at least one burst is noticed, given that the station works and the sitting does
+     * not slip.
+     */
+    public double chance(int particle) {
+      return chance(particle, member(particle), body(particle));
+    }
+
+    /** The same after a command was received. */
+    public double chance(int particle, Branch branch) {
+      return chance(particle, branch.member, branch.body);
+    }
+
+    private double chance(int particle, Member possible, Body body) {
+      if (!mayHear(possible, body)) {
+        return 0;
+      }
+      HearingTable[] byBeacon = tables[group(particle)][node[particle]];
+      if (byBeacon == null) {
+        byBeacon =
+            Tables.of(
+                source.input(), window, listening, source.nodes()[group(particle)], node[particle]);
+      }
+      return 1
+          - source
+              .ear()
+              .miss(possible, body, byBeacon, listening.way(), window.from(), window.to());
+    }
+  }
+
+  /** Chance that a sitting does not fail unnoticed. */
+  public static double noSlip() {
+    return 1 - Weighing.SLIP;
+  }
+
+  /** Whether a command sent in a window would be received. */
+  public CommandLink commandLink(SkyWindow window) {
+    return new CommandLink(source, window);
+  }
+
+  /** Chance that a command sent so often in the window is received and accepted. */
+  public double received(int particle, CommandLink link, int repeats) {
+    HearingNodes group = source.nodes()[group(particle)];
+    return link.received(member(particle), body(particle), group, node[particle], repeats);
+  }
+
+  /**
+   * What becomes of a possibility that has received a command.
+   *
+   * @param seconds when it was sent: one of the checkpoints
+   */
+  public Branch branch(int particle, double seconds, OnboardCommand command) {
+    int checkpoint = Arrays.binarySearch(source.checkpoints(), seconds);
+    if (checkpoint < 0) {
+      throw new IllegalArgumentException("no checkpoint at " + seconds + " s");
+    }
+    Member possible = member(particle);
+    Body body = body(particle);
+    if (command == OnboardCommand.RELEASE) {
+      RadioTimeline freed = possible.radio().withoutAntennaLossAfter(seconds);
+      Member changed =
+          new Member(
+              possible.set(),
+              possible.draw(),
+              possible.body(),
+              possible.onsets(),
+              possible.importance(),
+              freed);
+      return new Branch(changed, body);
+    }
+    BodyHistory.Checkpoint from = body.history().checkpoints().get(checkpoint);
+    BodyHistory history =
+        Simulation.branch(body.model(), source.light(), body.request(), from, command);
+    return new Branch(possible, new Body(body.model(), body.request(), history));
+  }
+
+  /**
+   * True when the command cannot change what this possibility does, whatever the simulation: no
+   * need to run it.
+   */
+  public boolean leavesAlone(int particle, OnboardCommand command) {
+    List<Cause> causes =
+        source.population().sets.get(set(particle)).causes().stream()
+            .map(source.input().causes()::get)
+            .toList();
+    return switch (command) {
+      case RELEASE ->
+          causes.stream()
+              .flatMap(cause -> cause.effects().stream())
+              .noneMatch(Effect.AntennaStowed.class::isInstance);
+      case BEACON_ON ->
+          causes.stream()
+              .flatMap(cause -> cause.effects().stream())
+              .noneMatch(Effect.BeaconDisabled.class::isInstance);
+      case RESET, LOW_POWER ->
+          member(particle).radio().muteFrom() <= source.input().seconds(source.input().now());
+    };
+  }
+
+  /** True when the possibility radiates nothing from now on, whatever its bus does. */
+  public boolean muteForGood(int particle) {
+    return member(particle).radio().muteFrom() <= source.input().seconds(source.input().now());
+  }
+
+  /** State of charge of a particle's body at a grid time. */
+  public double soc(int particle, double seconds) {
+    BodyHistory history = body(particle).history();
+    int g = (int) Math.round((seconds - history.gridStart()) / history.gridStep());
+    return history.soc()[Math.max(0, Math.min(history.soc().length - 1, g))];
+  }
+
+  /** Bus state of a particle's body at a grid time, as an ordinal of the bus states. */
+  public int state(int particle, double seconds) {
+    BodyHistory history = body(particle).history();
+    int g = (int) Math.round((seconds - history.gridStart()) / history.gridStep());
+    return history.states()[Math.max(0, Math.min(history.states().length - 1, g))];
+  }
+
+  /** A possibility after a command. */
+  public static final class Branch {
+    private final Member member;
+    private final Body body;
+
+    private Branch(Member member, Body body) {
+      this.member = member;
+      this.body = body;
+    }
+  }
+}

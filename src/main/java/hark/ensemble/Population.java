@@ -1,0 +1,207 @@
+package hark.ensemble;
+
+import hark.power.Illumination;
+import hark.power.OnboardChange;
+import hark.power.PowerModel;
+import hark.power.Simulation;
+import hark.power.SimulationRequest;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * All members before any evidence: event sets, onsets, bodies. A body is simulated once for the
+ * events that change the electrical system; members whose other events touch only the radio share
+ * it.
+ */
+final class Population {
+  /** Bodies for each pair of events; the issue of rare pairs is their small weight. */
+  static final int BODIES_PER_PAIR = Draws.GROUPS;
+
+  private static final int FIRST_BODY_DIMENSION = 4;
+  private static final double KEPT_BEFORE_NOW_SECONDS = 86400;
+  private static final double GRID_SECONDS = 600;
+
+  final List<EventSet> sets;
+  final List<Member> members;
+  final List<Body> bodies;
+  final Draws draws;
+
+  private Population(List<EventSet> sets, List<Member> members, List<Body> bodies, Draws draws) {
+    this.sets = sets;
+    this.members = List.copyOf(members);
+    this.bodies = bodies;
+    this.draws = draws;
+  }
+
+  /**
+   * What the simulations must know beside the input.
+   *
+   * @param proposal where onsets are drawn
+   * @param probeSeconds times of telemetry, rising
+   * @param checkpointSeconds times a command may be sent, rising
+   */
+  record Setting(
+      Illumination light,
+      OnsetProposal proposal,
+      double[] probeSeconds,
+      double[] checkpointSeconds) {}
+
+  static Population build(DiagnosisInput input, Setting setting, Workers workers) {
+    List<EventSet> sets = EventSet.upToPairs(input.causes());
+    int dimensions = FIRST_BODY_DIMENSION + input.body().numbers().size();
+    Draws draws = new Draws(input.bodiesPerSet(), dimensions, input.seed());
+    Builder builder = new Builder(input, setting, sets, draws);
+    for (int set = 0; set < sets.size(); set++) {
+      builder.add(set);
+    }
+    Body[] bodies = new Body[builder.plans.size()];
+    workers.each(
+        bodies.length, index -> bodies[index] = builder.simulate(builder.plans.get(index)));
+    return new Population(sets, builder.members, List.of(bodies), draws);
+  }
+
+  /** What a body is before it is simulated. */
+  private record Plan(List<Integer> causes, int draw) {}
+
+  private static final class Builder {
+    private final DiagnosisInput input;
+    private final Setting setting;
+    private final List<EventSet> sets;
+    private final Draws draws;
+    private final List<Plan> plans = new ArrayList<>();
+    private final Map<Plan, Integer> index = new LinkedHashMap<>();
+    private final List<Member> members = new ArrayList<>();
+    private int pairs;
+
+    Builder(DiagnosisInput input, Setting setting, List<EventSet> sets, Draws draws) {
+      this.input = input;
+      this.setting = setting;
+      this.sets = sets;
+      this.draws = draws;
+    }
+
+    void add(int set) {
+      EventSet events = sets.get(set);
+      if (events.causes().size() < 2) {
+        for (int draw = 0; draw < draws.bodies(); draw++) {
+          add(set, draw);
+        }
+        return;
+      }
+      int strata = draws.bodies() / Draws.GROUPS;
+      int stratum = pairs % strata;
+      pairs++;
+      for (int group = 0; group < BODIES_PER_PAIR; group++) {
+        add(set, group + Draws.GROUPS * stratum);
+      }
+    }
+
+    private void add(int set, int draw) {
+      List<Integer> causes = sets.get(set).causes();
+      List<Integer> powerful =
+          causes.stream()
+              .filter(cause -> EventSet.changesPower(input.causes().get(cause)))
+              .toList();
+      Plan plan = new Plan(powerful, draw);
+      Integer known = index.get(plan);
+      if (known == null) {
+        known = plans.size();
+        index.put(plan, known);
+        plans.add(plan);
+      }
+      double[] onsets = new double[causes.size()];
+      double importance = 1;
+      RadioChange[] changes = new RadioChange[causes.size()];
+      for (int slot = 0; slot < causes.size(); slot++) {
+        Cause cause = input.causes().get(causes.get(slot));
+        onsets[slot] = onset(cause, draw, slot);
+        importance *= importance(cause, onsets[slot]);
+        changes[slot] = radio(cause, draws.at(draw, 2 * slot + 1));
+      }
+      members.add(
+          new Member(set, draw, known, onsets, importance, new RadioTimeline(onsets, changes)));
+    }
+
+    private double onset(Cause cause, int draw, int slot) {
+      return switch (cause.onset()) {
+        case SEPARATION -> 0;
+        case UNIFORM, HAZARD -> setting.proposal().onset(draws.at(draw, 2 * slot));
+        case FIRST_ECLIPSE -> setting.light().nextEntryAfter(0);
+        case FIRST_TRANSMISSION -> model(draw).quietSeconds();
+      };
+    }
+
+    private double importance(Cause cause, double onset) {
+      return switch (cause.onset()) {
+        case UNIFORM -> setting.proposal().weight(onset, 0);
+        case HAZARD -> setting.proposal().weight(onset, cause.probability());
+        case SEPARATION, FIRST_ECLIPSE, FIRST_TRANSMISSION -> 1;
+      };
+    }
+
+    private static RadioChange radio(Cause cause, double size) {
+      return cause.effects().stream()
+          .map(effect -> effect.radio(size))
+          .reduce(RadioChange.NONE, RadioChange::plus);
+    }
+
+    private PowerModel model(int draw) {
+      List<Uncertain> numbers = input.body().numbers();
+      double[] values = new double[numbers.size()];
+      for (int k = 0; k < values.length; k++) {
+        values[k] = numbers.get(k).quantile(draws.at(draw, FIRST_BODY_DIMENSION + k));
+      }
+      return input.body().build().apply(values);
+    }
+
+    Body simulate(Plan plan) {
+      PowerModel model = model(plan.draw());
+      List<SimulationRequest.TimedChange> changes = new ArrayList<>();
+      for (int slot = 0; slot < plan.causes().size(); slot++) {
+        Cause cause = input.causes().get(plan.causes().get(slot));
+        double onset = onset(cause, plan.draw(), slot);
+        double size = draws.at(plan.draw(), 2 * slot + 1);
+        Set<OnboardChange.Clearing> clearing = clearing(cause);
+        for (Effect effect : cause.effects()) {
+          effect
+              .onboard(size, clearing)
+              .ifPresent(change -> changes.add(new SimulationRequest.TimedChange(onset, change)));
+        }
+      }
+      double end = input.seconds(input.end());
+      double gridStart = Math.max(0, input.seconds(input.now()) - KEPT_BEFORE_NOW_SECONDS);
+      SimulationRequest request =
+          new SimulationRequest(
+              end,
+              gridStart,
+              GRID_SECONDS,
+              changes,
+              setting.probeSeconds(),
+              setting.checkpointSeconds());
+      return new Body(model, request, Simulation.run(model, setting.light(), request));
+    }
+
+    private static Set<OnboardChange.Clearing> clearing(Cause cause) {
+      EnumSet<OnboardChange.Clearing> set = EnumSet.noneOf(OnboardChange.Clearing.class);
+      for (Cause.ClearsOn clears : cause.clearsOn()) {
+        switch (clears) {
+          case POWER_CYCLE -> set.add(OnboardChange.Clearing.POWER_CYCLE);
+          case POWER_REMOVED -> set.add(OnboardChange.Clearing.POWER_REMOVED);
+          case WATCHDOG -> set.add(OnboardChange.Clearing.WATCHDOG);
+          case COMMAND ->
+              Collections.addAll(
+                  set, OnboardChange.Clearing.RESET_COMMAND, OnboardChange.Clearing.BEACON_COMMAND);
+          case SEASON -> {
+            // a season changes the balance of power, which the simulation finds by itself
+          }
+        }
+      }
+      return set;
+    }
+  }
+}

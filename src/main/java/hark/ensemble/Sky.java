@@ -1,0 +1,161 @@
+package hark.ensemble;
+
+import hark.orbit.Eclipse;
+import hark.orbit.Eclipses;
+import hark.orbit.ElementSet;
+import hark.orbit.Sun;
+import hark.orbit.Trajectory;
+import hark.power.Illumination;
+import hark.station.Look;
+import hark.station.Looks;
+import hark.station.Pass;
+import hark.station.Passes;
+import hark.station.Station;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Passes, paths and sunlight of the candidates. Trajectories are made anew for each task: they are
+ * not thread-safe.
+ */
+public final class Sky {
+  /** No object is looked for earlier or later than this, s. */
+  private static final double MARGIN_SECONDS = 300;
+
+  private static final double STEP_SECONDS = 10;
+
+  /** Solar irradiance at 1 au, W/m². IAU 2015 Resolution B3 (nominal total solar irradiance). */
+  private static final double IRRADIANCE_1AU = 1361.0;
+
+  private final DiagnosisInput input;
+
+  Sky(DiagnosisInput input) {
+    this.input = input;
+  }
+
+  /**
+   * Shadows of the likeliest object from separation to the horizon; the others fly within seconds
+   * of it.
+   */
+  public List<Eclipse> eclipses() {
+    Candidate likeliest = input.candidates().get(input.likeliestCandidate());
+    List<Eclipse> all = new ArrayList<>();
+    Instant from = input.separation();
+    while (from.isBefore(input.end())) {
+      Instant to = earlier(from.plus(Duration.ofDays(1)), input.end());
+      ElementSet set =
+          likeliest.setAt(from.plus(Duration.between(from, to).dividedBy(2)), input.now());
+      for (Eclipse eclipse : Eclipses.find(Trajectory.of(set, input.earth()), from, to)) {
+        boolean known =
+            !all.isEmpty()
+                && !eclipse.penumbraEntry().isAfter(all.get(all.size() - 1).penumbraExit());
+        if (!known) {
+          all.add(eclipse);
+        }
+      }
+      from = to;
+    }
+    return all;
+  }
+
+  private static Instant earlier(Instant a, Instant b) {
+    return a.isBefore(b) ? a : b;
+  }
+
+  /** Sunlight on the body, from the shadows above and the Sun's distance now. */
+  Illumination illumination(List<Eclipse> eclipses) {
+    double[][] edges = new double[4][eclipses.size()];
+    for (int k = 0; k < eclipses.size(); k++) {
+      Eclipse eclipse = eclipses.get(k);
+      double in = input.seconds(eclipse.penumbraEntry());
+      double out = input.seconds(eclipse.penumbraExit());
+      edges[0][k] = in;
+      edges[1][k] = eclipse.umbraEntry().map(input::seconds).orElse(0.5 * (in + out));
+      edges[2][k] = eclipse.umbraExit().map(input::seconds).orElse(0.5 * (in + out));
+      edges[3][k] = out;
+    }
+    double au = Sun.at(input.now()).distanceMeters() / Sun.ASTRONOMICAL_UNIT_METERS;
+    return new Illumination(edges, IRRADIANCE_1AU / (au * au));
+  }
+
+  /** The window from one time to another at a station, with every candidate's path. */
+  SkyWindow window(int stationIndex, Instant from, Instant to, List<Optional<Pass>> passes) {
+    Station station = input.stations().get(stationIndex);
+    Instant start = from.minusMillis((long) (1000 * MARGIN_SECONDS));
+    int count =
+        2
+            + (int)
+                ((Duration.between(from, to).toMillis() / 1000.0 + 2 * MARGIN_SECONDS)
+                    / STEP_SECONDS);
+    List<PassGeometry> paths = new ArrayList<>();
+    for (Candidate candidate : input.candidates()) {
+      Trajectory trajectory = Trajectory.of(candidate.setAt(from, input.now()), input.earth());
+      Look[] looks = Looks.sample(trajectory, station.site(), start, STEP_SECONDS, count);
+      paths.add(new PassGeometry(input.seconds(start), STEP_SECONDS, looks, station.mask()));
+    }
+    return new SkyWindow(stationIndex, input.seconds(from), input.seconds(to), paths, passes);
+  }
+
+  /**
+   * All windows of a station between now and the horizon, rising: passes of different candidates
+   * that overlap are one.
+   */
+  List<SkyWindow> upcoming(int stationIndex) {
+    Station station = input.stations().get(stationIndex);
+    List<Indexed> passes = new ArrayList<>();
+    for (int k = 0; k < input.candidates().size(); k++) {
+      Candidate candidate = input.candidates().get(k);
+      if (candidate.objectId().equals(Candidate.NONE)) {
+        continue;
+      }
+      Trajectory trajectory =
+          Trajectory.of(candidate.setAt(input.end(), input.now()), input.earth());
+      for (Pass pass :
+          Passes.find(trajectory, station.site(), station.mask(), input.now(), input.end())) {
+        passes.add(new Indexed(k, pass));
+      }
+    }
+    passes.sort(
+        Comparator.comparing((Indexed indexed) -> indexed.pass().aos())
+            .thenComparing(Indexed::candidate));
+    List<SkyWindow> windows = new ArrayList<>();
+    List<Indexed> together = new ArrayList<>();
+    for (Indexed next : passes) {
+      if (!together.isEmpty() && next.pass().aos().isAfter(end(together))) {
+        windows.add(merged(stationIndex, together));
+        together.clear();
+      }
+      together.add(next);
+    }
+    if (!together.isEmpty()) {
+      windows.add(merged(stationIndex, together));
+    }
+    return windows;
+  }
+
+  private record Indexed(int candidate, Pass pass) {}
+
+  private static Instant end(List<Indexed> passes) {
+    return passes.stream()
+        .map(indexed -> indexed.pass().los())
+        .max(Comparator.naturalOrder())
+        .orElseThrow();
+  }
+
+  private SkyWindow merged(int stationIndex, List<Indexed> together) {
+    List<Optional<Pass>> byCandidate = new ArrayList<>();
+    for (int k = 0; k < input.candidates().size(); k++) {
+      int candidate = k;
+      byCandidate.add(
+          together.stream()
+              .filter(indexed -> indexed.candidate() == candidate)
+              .map(Indexed::pass)
+              .findFirst());
+    }
+    return window(stationIndex, together.get(0).pass().aos(), end(together), byCandidate);
+  }
+}

@@ -1,0 +1,18 @@
+package hark.ensemble;
+
+import hark.station.Pass;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A stretch of time at one station with the path of each candidate over it.
+ *
+ * @param station index into the mission's stations
+ * @param from start, s since separation
+ * @param to end, s since separation
+ * @param paths one for each candidate, in their order
+ * @param passes predicted pass of each candidate, in their order; empty for one that does not rise
+ *     in it
+ */
+public record SkyWindow(
+    int station, double from, double to, List<PassGeometry> paths, List<Optional<Pass>> passes) {}

@@ -1,0 +1,130 @@
+package hark.plan;
+
+import hark.ensemble.BeaconRadio;
+import hark.ensemble.Candidate;
+import hark.ensemble.Diagnosis;
+import hark.ensemble.DiagnosisInput;
+import hark.ensemble.Listening;
+import hark.ensemble.SkyWindow;
+import hark.link.Way;
+import hark.station.Station;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Which procedures are possible in which window: by what the station has, and by licence for
+ * everything that sends.
+ */
+final class OptionList {
+  private final Diagnosis diagnosis;
+  private final DiagnosisInput input;
+  private final List<Procedure> procedures;
+  private final Costs costs;
+  private final double[] objects;
+
+  OptionList(Diagnosis diagnosis, List<Procedure> procedures, Costs costs) {
+    this.diagnosis = diagnosis;
+    this.input = diagnosis.input();
+    this.procedures = procedures;
+    this.costs = costs;
+    this.objects = diagnosis.objects();
+  }
+
+  List<WindowOption> at(int window) {
+    List<WindowOption> options = new ArrayList<>();
+    for (Procedure procedure : procedures) {
+      if (isPossible(procedure, window)) {
+        options.add(option(procedure, window));
+      }
+    }
+    return options;
+  }
+
+  private boolean isPossible(Procedure procedure, int window) {
+    SkyWindow sky = diagnosis.windows().get(window);
+    Station station = input.stations().get(sky.station());
+    if (procedure.change() instanceof Procedure.Command) {
+      return mayTransmit(station, input.instant(sky.to()));
+    }
+    if (procedure.change() instanceof Procedure.Listen listen && listen.otherCandidate()) {
+      return rank(sky, 1) >= 0;
+    }
+    return true;
+  }
+
+  private boolean mayTransmit(Station station, Instant until) {
+    double megahertz = input.receiver().frequencyHz() / 1e6;
+    return station
+        .transmit()
+        .map(Station.Transmit::licence)
+        .filter(licence -> licence.until().map(end -> !end.isBefore(until)).orElse(true))
+        .filter(
+            licence ->
+                licence.bandsMhz().stream()
+                    .anyMatch(band -> band[0] <= megahertz && megahertz <= band[1]))
+        .isPresent();
+  }
+
+  private WindowOption option(Procedure procedure, int window) {
+    SkyWindow sky = diagnosis.windows().get(window);
+    boolean stays = procedure.change() instanceof Procedure.Wait;
+    double hours =
+        stays ? 0 : costs.sessionHours(window) + costs.passHours(window) + procedure.costHours();
+    return new WindowOption(procedure, listening(procedure, sky), !stays, hours);
+  }
+
+  private Listening listening(Procedure procedure, SkyWindow sky) {
+    Listening usual = usual(sky);
+    if (procedure.change() instanceof Procedure.Listen listen) {
+      return new Listening(
+          listen.way().orElse(usual.way()),
+          listen.windowHz().orElse(usual.windowHz()),
+          listen.offsetSeconds(),
+          listen.otherCandidate() ? rank(sky, 1) : usual.tracked(),
+          listen.extraGainDb(),
+          0);
+    }
+    return usual;
+  }
+
+  /**
+   * As a station listens when nothing else is said: the likeliest object now, its own way and band.
+   */
+  Listening usual(SkyWindow sky) {
+    Station station = input.stations().get(sky.station());
+    BeaconRadio beacon = input.beacons().get(0);
+    return new Listening(
+        Diagnosis.usualWay(beacon, station), station.receive().tuningHz(), 0, rank(sky, 0), 0, 0);
+  }
+
+  /** The widest ear there is, by which a possibility counts as audible. */
+  Listening widest(SkyWindow sky) {
+    double widest =
+        procedures.stream()
+            .map(Procedure::change)
+            .filter(Procedure.Listen.class::isInstance)
+            .flatMap(change -> ((Procedure.Listen) change).windowHz().stream())
+            .mapToDouble(Double::doubleValue)
+            .max()
+            .orElse(usual(sky).windowHz());
+    return new Listening(
+        Way.RECORDING, Math.max(widest, usual(sky).windowHz()), 0, rank(sky, 0), 0, 0);
+  }
+
+  /**
+   * The candidate that is n-th by posterior among those that rise in a window; −1 when there are
+   * not so many.
+   */
+  private int rank(SkyWindow sky, int place) {
+    List<Integer> order = new ArrayList<>();
+    for (int k = 0; k < objects.length; k++) {
+      boolean catalogued = !input.candidates().get(k).objectId().equals(Candidate.NONE);
+      if (catalogued && sky.passes().get(k).isPresent()) {
+        order.add(k);
+      }
+    }
+    order.sort((a, b) -> Double.compare(objects[b], objects[a]));
+    return place < order.size() ? order.get(place) : -1;
+  }
+}

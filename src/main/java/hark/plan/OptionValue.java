@@ -1,0 +1,26 @@
+package hark.plan;
+
+import java.util.Optional;
+
+/**
+ * What an option is worth in its window.
+ *
+ * @param heardThisPass chance to hear at least one burst in this window
+ * @param error Monte-Carlo standard error of it
+ * @param heardByHorizon chance to have heard something by the horizon, this option here and the
+ *     plan elsewhere
+ * @param informationBits mutual information between heard or not and the explanation
+ * @param hazard chance that the first audible time becomes later, or never, than had nothing been
+ *     sent
+ * @param reach chance that the command is received; empty when nothing is sent
+ * @param score weight found early for each hour, over doing nothing here
+ */
+public record OptionValue(
+    WindowOption option,
+    double heardThisPass,
+    double error,
+    double heardByHorizon,
+    double informationBits,
+    double hazard,
+    Optional<Double> reach,
+    double score) {}
