@@ -18,6 +18,7 @@ import picocli.CommandLine.Command;
     subcommands = {
       // one line a command, in the order a newcomer needs them
       DemoCommand.class,
+      CheckCommand.class,
       PassesCommand.class,
       TrackCommand.class,
       EclipsesCommand.class,

@@ -5,7 +5,6 @@ import hark.ensemble.OrbitSource;
 import hark.ensemble.Uncertain;
 import hark.mission.SpacecraftReader.Spacecraft;
 import hark.power.PowerModel;
-import hark.problem.Problem;
 import hark.station.Station;
 import java.util.HashMap;
 import java.util.List;
@@ -59,8 +58,14 @@ record MissionFile(
     if (!reading.problems.isEmpty()) {
       return Optional.empty();
     }
+    craft.ifPresent(c -> EnergyBalance.check(loads(tree), c.model(), sources, reading));
     BodyPrior body = body(tree, reading.uncertain());
     return craft.map(c -> new MissionFile(c, body, sources, stations, crew, hazard));
+  }
+
+  private static YamlTree loads(YamlTree tree) {
+    YamlTree bus = tree.find("spacecraft").flatMap(craft -> craft.find("bus")).orElseThrow();
+    return bus.find("loads_W").orElseThrow();
   }
 
   private static void requireFormat(Section top, Reading reading) {
@@ -99,10 +104,5 @@ record MissionFile(
     return SpacecraftReader.read(Section.of(craft, reading), reading)
         .orElseThrow(() -> new IllegalStateException(reading.problems.list().toString()))
         .model();
-  }
-
-  /** Problems of a reading as one list, in the order found. */
-  static List<Problem> problems(Reading reading) {
-    return reading.problems.list();
   }
 }

@@ -1,15 +1,13 @@
 package hark.mission;
 
-import hark.ensemble.Cause;
-import hark.fault.FaultTree;
 import hark.plan.Procedure;
 import hark.problem.BadInput;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** Puts a mission together from the files of a folder, wherever they lie. */
 public final class Missions {
+  private static final String CAUSES_FILE = "causes.yaml";
   private static final String MISSION_FILE = "mission.yaml";
 
   private Missions() {}
@@ -27,13 +25,12 @@ public final class Missions {
   public static MissionCheck check(FolderSource folder) {
     Reading reading = Reading.first();
     Optional<MissionFile> file = missionFile(folder, reading);
+    Optional<CausesFile> causes = causes(folder, reading);
     List<Procedure> procedures = Procedures.with(folder, reading.problems, reading.warnings);
     Optional<Mission> mission =
-        file.filter(f -> reading.problems.isEmpty())
-            .map(
-                f ->
-                    assemble(
-                        f, List.of(), new FaultTree("", Map.of(), Map.of()), procedures, reading));
+        reading.problems.isEmpty()
+            ? Optional.of(assemble(file.orElseThrow(), causes.orElseThrow(), procedures, reading))
+            : Optional.empty();
     return new MissionCheck(
         mission,
         reading.problems.list(),
@@ -58,12 +55,24 @@ public final class Missions {
     }
   }
 
+  private static Optional<CausesFile> causes(FolderSource folder, Reading reading) {
+    String label = folder.label(CAUSES_FILE);
+    try {
+      Optional<String> yaml = folder.text(CAUSES_FILE);
+      Optional<CausesFile> causes =
+          yaml.isEmpty()
+              ? Optional.of(CausesFile.stock())
+              : CausesFile.read(label, yaml.get(), reading.problems);
+      causes.ifPresent(found -> reading.warnings.addAll(found.warnings()));
+      return causes;
+    } catch (BadInput bad) {
+      reading.problems.addAll(bad.problems());
+      return Optional.empty();
+    }
+  }
+
   private static Mission assemble(
-      MissionFile file,
-      List<Cause> causes,
-      FaultTree tree,
-      List<Procedure> procedures,
-      Reading reading) {
+      MissionFile file, CausesFile causes, List<Procedure> procedures, Reading reading) {
     SpacecraftReader.Spacecraft craft = file.spacecraft();
     return new Mission(
         craft.name(),
@@ -78,8 +87,8 @@ public final class Missions {
         file.sources(),
         file.stations(),
         file.crewHoursPerWeek(),
-        causes,
-        tree,
+        causes.causes(),
+        causes.tree(),
         procedures,
         file.hazardLimit(),
         List.copyOf(reading.warnings));

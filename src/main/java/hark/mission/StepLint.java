@@ -5,13 +5,14 @@ import hark.problem.Problem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.Block;
 import org.commonmark.node.Heading;
 import org.commonmark.node.Node;
 import org.commonmark.node.OrderedList;
+import org.commonmark.node.Text;
 import org.commonmark.parser.IncludeSourceSpans;
 import org.commonmark.parser.Parser;
-import org.commonmark.renderer.text.TextContentRenderer;
 
 /**
  * Looks whether every numbered step under the heading <em>Steps</em> says what to do <em>if
@@ -62,6 +63,14 @@ final class StepLint {
   }
 
   private static String words(Node node) {
-    return TextContentRenderer.builder().build().render(node).toLowerCase(Locale.ROOT);
+    StringBuilder words = new StringBuilder();
+    node.accept(
+        new AbstractVisitor() {
+          @Override
+          public void visit(Text text) {
+            words.append(text.getLiteral()).append(' ');
+          }
+        });
+    return words.toString().toLowerCase(Locale.ROOT);
   }
 }

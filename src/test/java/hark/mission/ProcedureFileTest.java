@@ -1,0 +1,106 @@
+package hark.mission;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hark.plan.Procedure;
+import hark.problem.BadInput;
+import hark.problem.Problem;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class ProcedureFileTest {
+  private static final String RESET =
+      """
+      ---
+      id: try-reset
+      title: Try a reset
+      kind: command
+      needs: [transmitter, licence]
+      changes: { command: reset, repeats: 3 }
+      cost_hours: 0.5
+      cautions: [ask the licence holder]
+      ---
+      # Try a reset
+
+      ## Steps
+
+      1. Send it. If not: stop.
+      2. Listen.
+      """;
+
+  private static List<Problem> problems(String markdown) {
+    return assertThrows(BadInput.class, () -> ProcedureFile.read("p.md", markdown)).problems();
+  }
+
+  @Test
+  void frontMatterGoesToTheModelAndTheRestToPeople() {
+    Procedure procedure = ProcedureFile.read("p.md", RESET);
+    assertEquals("try-reset", procedure.id());
+    assertEquals(0.5, procedure.costHours());
+    assertEquals(3, ((Procedure.Command) procedure.change()).repeats());
+    assertTrue(procedure.markdown().startsWith("# Try a reset"));
+  }
+
+  @Test
+  void aStepWithoutIfNotIsAWarningAtItsLine() {
+    ProcedureFile file = ProcedureFile.check("p.md", RESET, new Problems()).orElseThrow();
+    assertEquals(1, file.warnings().size());
+    assertEquals("p.md:15", file.warnings().get(0).where());
+    assertTrue(file.warnings().get(0).what().startsWith("step 2"));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "id: try-reset|id: Try Reset|p.md:2 id|lower-case",
+        "id: try-reset|name: try-reset|p.md:2 id|missing",
+        "kind: command|kind: comand|p.md:4 kind|'command'",
+        "command: reset|command: rest|p.md:6 changes.command|'reset'",
+        "repeats: 3|repeats: 0|p.md:6 changes.repeats|from 1",
+        "repeats: 3|repeat: 3|p.md:6 changes.repeat|'repeats'",
+        "cost_hours: 0.5|cost_hours: half|p.md:7 cost_hours|number",
+        "[transmitter, licence]|[transmitter, license]|p.md:5 needs|'licence'",
+        "[transmitter, licence]|[transmitter]|p.md:5 needs|'licence'",
+        "cautions: [ask the licence holder]|cautions: []|p.md:8 cautions|without cautions",
+      })
+  void everyMistakeIsNamedAtItsLine(String before, String after, String where, String word) {
+    List<Problem> found = problems(RESET.replace(before, after));
+    assertTrue(
+        found.stream().anyMatch(p -> p.where().equals(where) && p.line().contains(word)),
+        found::toString);
+  }
+
+  @Test
+  void whatABodyOfTextLacksIsToldAtOnce() {
+    assertEquals("p.md:1", problems("# Only text\n").get(0).where());
+    assertEquals(1, problems("---\nid: a-b\ntitle: A\nkind: wait\n---\n").size());
+    assertEquals("p.md", problems("x".repeat(100_000)).get(0).where());
+  }
+
+  @Test
+  void aFoldersOwnProcedureReplacesTheStockOneOfTheSameId() {
+    String own = RESET.replace("try-reset", "blind-reset");
+    TextFolder folder = TextFolder.kittiwake().with("runbooks/mine.md", own);
+    Mission mission = Missions.read(folder);
+    List<Procedure> resets =
+        mission.procedures().stream().filter(p -> p.id().equals("blind-reset")).toList();
+    assertEquals(List.of("Try a reset"), resets.stream().map(Procedure::title).toList());
+    assertEquals(Procedures.stock().size(), mission.procedures().size());
+  }
+
+  @Test
+  void twoFilesWithOneIdAreAProblem() {
+    TextFolder folder =
+        TextFolder.kittiwake().with("runbooks/a.md", RESET).with("runbooks/b.md", RESET);
+    List<Problem> found = Missions.check(folder).problems();
+    assertEquals(1, found.size());
+    assertEquals("runbooks/b.md", found.get(0).where());
+    assertEquals(Optional.empty(), Missions.check(folder).mission());
+  }
+}
