@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -22,6 +23,12 @@ final class DemoCommand implements Callable<Integer> {
       defaultValue = "corncrake",
       description = "Folder to write; must be new or empty (default: ${DEFAULT-VALUE}).")
   private Path directory;
+
+  @Option(
+      names = "--seed",
+      paramLabel = "N",
+      description = "Accepted by every command; nothing is random here.")
+  void acceptSeed(long seed) {}
 
   @Override
   public Integer call() {

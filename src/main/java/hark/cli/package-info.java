@@ -7,7 +7,7 @@
  * input, 3 a defect.
  *
  * <p>Nothing here is pure, and nothing here computes anything of the domain: this is the only room
- * that makes a clock, prints, and decides when to stop. {@link hark.cli.DemoMission} holds the invented
- * mission that lies in the program.
+ * that makes a clock, prints, and decides when to stop. {@link hark.cli.DemoMission} holds the
+ * invented mission that lies in the program.
  */
 package hark.cli;
