@@ -118,7 +118,7 @@ public final class FixtureWindows {
       String why) {
     double byHorizon = Math.min(1, 0.3 + heard / 3);
     return new Option(
-        procedure, title, heard, 0.01, byHorizon, heard / 2, hours, hazard, reach, rank, why);
+        procedure, title, heard, heard / 15, byHorizon, heard / 2, hours, hazard, reach, rank, why);
   }
 
   private static List<Option> listening(double heard) {

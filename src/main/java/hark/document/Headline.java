@@ -1,0 +1,162 @@
+package hark.document;
+
+import hark.assessment.Assessment;
+import hark.assessment.Assessment.Option;
+import hark.assessment.Assessment.Window;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * What a person could say aloud: what to do next, what to beware of, and why. One function for the
+ * terminal and the page, so that both say the same. The words follow the numbers and nothing else.
+ *
+ * @param when {@code In 1 h 12 m}, or empty when there is nothing to do
+ * @param task {@code listen wide at Fen Hill for nine minutes}; no full stop
+ * @param caution {@code Do not transmit.} or who must authorise; may be empty
+ * @param why reasons, as sentences
+ * @param window the window it speaks of, or empty
+ */
+public record Headline(
+    String when, String task, String caution, String why, Optional<Window> window) {
+
+  /** As {@link #of(Assessment, Map)}, without the names of those who may authorise. */
+  public static Headline of(Assessment assessment) {
+    return of(assessment, Map.of());
+  }
+
+  /**
+   * The next thing to do.
+   *
+   * @param mayAuthorise by station, who may authorise a transmission there; a station that is left
+   *     out is spoken of by its licence
+   */
+  public static Headline of(Assessment assessment, Map<String, List<String>> mayAuthorise) {
+    List<Window> planned = Options.planned(assessment);
+    if (planned.isEmpty()) {
+      return nothing(assessment);
+    }
+    Window window = planned.get(0);
+    Option option = Options.planned(window).orElseThrow();
+    boolean command = Options.isCommand(assessment, option);
+    Optional<String> against = command ? Optional.empty() : Sending.against(assessment, window);
+    String caution =
+        command
+            ? authority(mayAuthorise.getOrDefault(window.station(), List.of()))
+            : against.isPresent() ? "Do not transmit." : "";
+    List<String> why = new ArrayList<>();
+    why.add(option.why());
+    against.ifPresent(why::add);
+    if (command) {
+      why.add(Sending.harm(option));
+    } else if (against.isEmpty()) {
+      why.add(Sending.undecided(assessment, window));
+    }
+    why.add(Light.of(assessment, window));
+    return new Headline(
+        when(assessment, window),
+        task(assessment, window, option),
+        caution,
+        sentences(why),
+        Optional.of(window));
+  }
+
+  /** Action and caution as one line. */
+  public String sentence() {
+    return action() + (caution.isEmpty() ? "" : " " + caution);
+  }
+
+  /** {@code In 1 h 12 m, listen wide at Fen Hill for nine minutes.} */
+  public String action() {
+    return (when.isEmpty() ? Words.sentenceCase(task) : when + ", " + task) + ".";
+  }
+
+  private static String when(Assessment assessment, Window window) {
+    Duration until = Duration.between(assessment.now(), window.aos());
+    return until.isNegative() || until.isZero() ? "Now" : "In " + Words.span(until);
+  }
+
+  private static String task(Assessment assessment, Window window, Option option) {
+    boolean begun = !window.aos().isAfter(assessment.now());
+    Duration length = Duration.between(begun ? assessment.now() : window.aos(), window.los());
+    String time = Words.minutesSpoken(length) + (begun ? " more" : "");
+    String title = Words.inSentence(option.title());
+    if (Options.isCommand(assessment, option)) {
+      return "send " + title + " from " + window.station() + " and listen for " + time;
+    }
+    if (window.unattended()) {
+      return "let " + window.station() + " record for " + time + " (" + title + ")";
+    }
+    return title + " at " + window.station() + " for " + time;
+  }
+
+  private static String authority(List<String> names) {
+    return names.isEmpty()
+        ? "Transmit only when a person named in the station's licence has authorised it."
+        : "Transmit only when authorised: "
+            + Words.choice(names)
+            + " may authorise, under the station's licence.";
+  }
+
+  private static Headline nothing(Assessment assessment) {
+    String horizon = "the next " + Words.days(assessment.horizonDays());
+    List<Window> ahead = Options.ahead(assessment);
+    if (ahead.isEmpty()) {
+      return new Headline(
+          "",
+          "no station sees the satellite in " + horizon,
+          "",
+          "Look further ahead with more days, or ask a station elsewhere.",
+          Optional.empty());
+    }
+    String why =
+        bestListening(assessment, ahead)
+            .map(text -> text + " The plan spends no hours on it.")
+            .orElse("No way of listening is open at any of them.");
+    return new Headline(
+        "",
+        "wait: nothing is planned for "
+            + Words.countSpoken(ahead.size(), "window")
+            + " in "
+            + horizon,
+        "",
+        why,
+        Optional.empty());
+  }
+
+  private static Optional<String> bestListening(Assessment assessment, List<Window> ahead) {
+    Window best = null;
+    Option chosen = null;
+    for (Window window : ahead) {
+      for (Option option : window.options()) {
+        boolean better = chosen == null || option.heardThisPass() > chosen.heardThisPass();
+        if (better && !Options.isCommand(assessment, option)) {
+          best = window;
+          chosen = option;
+        }
+      }
+    }
+    if (chosen == null) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        String.format(
+            "The best of them, %s on %s, would hear it with %s for %s.",
+            best.station(),
+            Words.dayAndMinute(best.aos()),
+            Words.percent(chosen.heardThisPass(), chosen.heardThisPassError()),
+            Words.hours(chosen.costHours())));
+  }
+
+  private static String sentences(List<String> parts) {
+    return parts.stream()
+        .map(String::strip)
+        .filter(s -> !s.isEmpty())
+        .map(s -> s.endsWith(".") || s.endsWith("!") || s.endsWith("?") ? s : s + ".")
+        .map(Words::sentenceCase)
+        .collect(Collectors.joining(" "));
+  }
+}

@@ -1,0 +1,101 @@
+package hark.document;
+
+import hark.assessment.Assessment;
+import hark.assessment.Assessment.Option;
+import hark.assessment.Assessment.Window;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** What the numbers say about sending a command in a window where the plan listens. */
+final class Sending {
+  /** Below this a probability is not worth a clause of its own. */
+  private static final double NOTABLE = 0.005;
+
+  private Sending() {}
+
+  /**
+   * Why nothing should be sent, when every command of the window speaks against itself: what it may
+   * spoil is at least what it adds to hearing the satellite by the horizon; or no station can send
+   * at all. Empty when some command does better than that, or only this station cannot send.
+   */
+  static Optional<String> against(Assessment assessment, Window window) {
+    List<Option> commands = Options.commands(assessment, window);
+    if (commands.isEmpty()) {
+      return anywhere(assessment)
+          ? Optional.empty()
+          : Optional.of("No station here can send a command.");
+    }
+    double planned = Options.planned(window).map(Option::heardByHorizon).orElse(0.0);
+    boolean all = commands.stream().allMatch(c -> c.hazard() >= gain(c, planned));
+    return all ? Optional.of(discouraged(tempting(commands), planned)) : Optional.empty();
+  }
+
+  private static boolean anywhere(Assessment assessment) {
+    return assessment.windows().stream().anyMatch(w -> !Options.commands(assessment, w).isEmpty());
+  }
+
+  private static double gain(Option command, double planned) {
+    return Math.max(0, command.heardByHorizon() - planned);
+  }
+
+  /** The command that would reach most: what somebody is most likely to propose. */
+  private static Option tempting(List<Option> commands) {
+    return commands.stream()
+        .max(Comparator.comparingDouble(c -> c.reach().orElse(0.0)))
+        .orElseThrow();
+  }
+
+  private static String discouraged(Option command, double planned) {
+    String title = Words.sentenceCase(command.title());
+    double reach = command.reach().orElse(0.0);
+    if (reach < NOTABLE) {
+      return title + " would hardly reach the satellite in any case that still fits.";
+    }
+    String reached =
+        title + " could take effect in " + Words.inTen(reach) + " of the cases that still fit";
+    if (command.hazard() >= NOTABLE) {
+      String portion = Words.portion(Math.min(1, command.hazard() / reach));
+      return reached
+          + ", and in "
+          + portion
+          + " of those it delays the first sound or prevents it.";
+    }
+    if (gain(command, planned) < NOTABLE) {
+      return reached + ", and adds nothing to what listening finds.";
+    }
+    return reached + ", and may spoil as much as it adds.";
+  }
+
+  /** What a planned command may spoil. */
+  static String harm(Option command) {
+    String reach =
+        command
+            .reach()
+            .map(r -> "It could take effect in " + Words.percent(r) + " of what fits")
+            .orElse("");
+    String harm =
+        command.hazard() < NOTABLE
+            ? "in under 1 % does it delay the first sound"
+            : "in " + Words.percent(command.hazard()) + " it delays the first sound or prevents it";
+    return reach.isEmpty() ? Words.sentenceCase(harm) + "." : reach + "; " + harm + ".";
+  }
+
+  /** The command that comes closest, when the plan listens although sending is not harmful. */
+  static String undecided(Assessment assessment, Window window) {
+    double planned = Options.planned(window).map(Option::heardByHorizon).orElse(0.0);
+    return Options.commands(assessment, window).stream()
+        .filter(c -> c.hazard() < gain(c, planned))
+        .findFirst()
+        .map(Sending::close)
+        .orElse("");
+  }
+
+  private static String close(Option command) {
+    return String.format(
+        "%s would be heard by the horizon with %s and may spoil %s: sending it is for people to decide.",
+        Words.sentenceCase(command.title()),
+        Words.percent(command.heardByHorizon()),
+        Words.percent(command.hazard()));
+  }
+}

@@ -1,0 +1,11 @@
+/**
+ * Everything written for people, and the JSON of an assessment.
+ *
+ * <p>Entry types: {@link hark.document.Headline} (the sentence said aloud, one for terminal and
+ * page), {@link hark.document.Brief}, {@link hark.document.RunbookEntry}, {@link
+ * hark.document.AssessmentJson}. All are pure: values in, text out; they compute nothing of the
+ * domain, they only choose words that follow its numbers. All times are UTC.
+ *
+ * <p>Not in this edition: pass sheets, handover and requests as documents of their own, plots.
+ */
+package hark.document;
