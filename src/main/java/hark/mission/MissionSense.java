@@ -126,7 +126,8 @@ final class MissionSense {
     }
   }
 
-  private static YamlTree deep(YamlTree node, String... keys) {
+  /** The node at a path of keys; of kind NOTHING when it is not written. */
+  static YamlTree deep(YamlTree node, String... keys) {
     YamlTree at = node;
     for (String key : keys) {
       at = at.find(key).orElse(at.absent(key));

@@ -46,6 +46,16 @@ final class Reading {
     return uncertain;
   }
 
+  /** True when this reading brings its own value for a key, so that the file's need not be read. */
+  boolean isDrawn(YamlTree at) {
+    return drawn.containsKey(at.path());
+  }
+
+  /** That value, within its span. */
+  double drawnValue(YamlTree at, Span span) {
+    return span.clamp(drawn.get(at.path()));
+  }
+
   /** The value of a body's number in this reading, within its span. */
   double value(YamlTree at, Uncertain number, Span span) {
     if (number.isFixed()) {

@@ -92,7 +92,9 @@ final class Section {
   }
 
   void finish() {
-    map.finish();
+    if (reading.isFirst()) {
+      map.finish();
+    }
   }
 
   /** A number of the body, which may be uncertain. */
@@ -104,7 +106,7 @@ final class Section {
   double number(String key, Span span, Uncertain otherwise) {
     YamlTree value = map.get(key);
     if (value.isNothing()) {
-      noteDefault(value, print(otherwise));
+      noteDefault(value, otherwise);
       return reading.value(value, otherwise, span);
     }
     return body(value, span);
@@ -115,6 +117,9 @@ final class Section {
   }
 
   private double body(YamlTree value, Span span) {
+    if (reading.isDrawn(value)) {
+      return reading.drawnValue(value, span);
+    }
     Optional<Uncertain> number = UncertainNumbers.read(value, span, reading.problems);
     number.ifPresent(n -> warnIfUnusual(value, n, span));
     return number.map(n -> reading.value(value, n, span)).orElse(span.clamp(0));
@@ -128,7 +133,7 @@ final class Section {
   Uncertain uncertain(String key, Span span, Uncertain otherwise) {
     YamlTree value = map.get(key);
     if (value.isNothing()) {
-      noteDefault(value, print(otherwise));
+      noteDefault(value, otherwise);
       return otherwise;
     }
     return uncertain(value, span);
@@ -148,7 +153,7 @@ final class Section {
   double mean(String key, Span span, double otherwise) {
     YamlTree value = map.get(key);
     if (value.isNothing()) {
-      noteDefault(value, Span.print(otherwise));
+      noteDefault(value, Uncertain.of(otherwise));
       return otherwise;
     }
     return mean(value, span);
@@ -166,6 +171,9 @@ final class Section {
   }
 
   private void warnIfUnusual(YamlTree value, Uncertain number, Span span) {
+    if (!reading.isFirst()) {
+      return;
+    }
     double mean = number.mean();
     if (!span.isUsual(mean)) {
       String unit =
@@ -237,7 +245,15 @@ final class Section {
 
   /** Says what is taken for a key that is not written. */
   void noteDefault(YamlTree value, String taken) {
-    reading.defaults.add(new DefaultUsed(value.path(), taken));
+    if (reading.isFirst()) {
+      reading.defaults.add(new DefaultUsed(value.path(), taken));
+    }
+  }
+
+  private void noteDefault(YamlTree value, Uncertain taken) {
+    if (reading.isFirst()) {
+      noteDefault(value, print(taken));
+    }
   }
 
   /** Adds a problem at a key for every name that comes twice, letter case ignored. */

@@ -60,7 +60,7 @@ final class SpacecraftReader {
         "beacons", beacons.stream().map(b -> b.radio().name()).toList(), "beacon");
     ReceiverPart receiver =
         craft.part("receiver", r -> RadioReader.receiver(r, reading)).orElse(ReceiverPart.NONE);
-    reading.notComputed.add("spacecraft.mass_kg");
+    noteUnused(craft, reading);
     if (reading.problems.count() > before) {
       return Optional.empty();
     }
@@ -91,6 +91,19 @@ final class SpacecraftReader {
             model,
             beacons.stream().map(BeaconPart::radio).toList(),
             receiver.radio()));
+  }
+
+  /** Mass and area serve only as a base for thermal defaults so far. */
+  private static void noteUnused(Section craft, Reading reading) {
+    YamlTree structure = MissionSense.deep(craft.node(), "thermal", "structure");
+    if (structure.find("heat_capacity_J_K").isPresent()) {
+      reading.notComputed.add("spacecraft.mass_kg");
+    }
+    if (structure.find("area_m2").isPresent()) {
+      reading.notComputed.add("spacecraft.area_m2");
+    }
+    reading.notComputed.add("spacecraft.solar.faces[].deployed");
+    reading.notComputed.add("spacecraft.solar.faces[].string");
   }
 
   private static Attitude attitude(Section attitude, Reading reading) {
