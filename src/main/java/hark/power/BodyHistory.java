@@ -9,11 +9,12 @@ import java.util.List;
  * @param gridStart first grid time, s
  * @param gridStep grid step, s
  * @param soc state of charge on the grid, 0…1 (0 while the battery is disconnected for good)
- * @param volts loaded terminal voltage on the grid, V
+ * @param volts loaded terminal voltage on the grid, V; the charger's while arrays alone feed the
+ *     bus, NaN when nothing does
  * @param states bus state on the grid, ordinals of {@link PowerModel.BusState}
  * @param segments stretches in which a beacon runs, in rising order
  * @param receiverOn stretches (from, to) in which the receiver's rail is on, s, rising
- * @param transitions every change of bus state, rising
+ * @param transitions every change of bus state, rising; at most ten thousand, the first ones
  * @param probes answers at the probe times asked for, in that order
  * @param checkpoints states of the machine at the times asked for, in that order, from which a run
  *     can branch
@@ -41,7 +42,12 @@ public record BodyHistory(
   /** A change of bus state and why, in a few words. */
   public record Transition(double seconds, PowerModel.BusState to, String reason) {}
 
-  /** What telemetry would have said at a time. Volts NaN when the bus has no power at all. */
+  /**
+   * What telemetry would have said at a time. Volts NaN when the bus has no power at all.
+   *
+   * @param batteryAmps positive into the battery, A
+   * @param resets boots after the first
+   */
   public record Probe(
       double seconds,
       double soc,

@@ -112,9 +112,10 @@ final class Circuit {
   /** Solves the bus as it is now. */
   void measure(BodyState s) {
     if (s.batteryGone) {
-      solve(s, 0, 0, arrayWattsAt(s, s.seconds));
+      solve(s, 0, 0, 0, arrayWattsAt(s, s.seconds));
     } else {
-      solve(s, curve.voltsAt(s.soc), ohm(s), arrayWattsAt(s, s.seconds));
+      double ohm = ohm(s);
+      solve(s, curve.voltsAt(s.soc), ohm, ohm, arrayWattsAt(s, s.seconds));
     }
   }
 
@@ -125,14 +126,15 @@ final class Circuit {
     double middle = s.arraysCutOff ? 0 : fullSunWatts * s.arrayFactor * fraction;
     double ohm = 0;
     if (s.batteryGone) {
-      solve(s, 0, 0, middle);
+      solve(s, 0, 0, 0, middle);
       triedSoc = s.soc;
     } else {
       double coulomb = capacityCoulomb(s);
       int piece = curve.pieceAt(s.soc);
       ohm = ohm(s);
       double tangent = curve.slopeOf(piece) * step / (2 * coulomb);
-      solve(s, curve.voltsIn(piece, s.soc), ohm + tangent, middle);
+      double taper = Math.max(ohm + tangent, 2 * tangent); // never past the limit within the step
+      solve(s, curve.voltsIn(piece, s.soc), ohm + tangent, taper, middle);
       triedSoc = s.soc + amps * step / coulomb;
     }
     boolean fed = feeds;
@@ -143,9 +145,9 @@ final class Circuit {
     attemptTemperatures(s, step, fraction, batteryHeat);
     double end = arrayWattsAt(s, seconds + step);
     if (s.batteryGone) {
-      solve(s, 0, 0, end);
+      solve(s, 0, 0, 0, end);
     } else {
-      solve(s, curve.voltsAt(triedSoc), ohm, end);
+      solve(s, curve.voltsAt(triedSoc), ohm, ohm, end);
     }
     if (!fed) {
       feeds = false;
@@ -202,7 +204,7 @@ final class Circuit {
    * limited by current, by the voltage limit through the resistance (the taper), and by zero while
    * it is inhibited; the arrays then give only what is taken.
    */
-  private void solve(BodyState s, double emf, double ohm, double available) {
+  private void solve(BodyState s, double emf, double ohm, double taperOhm, double available) {
     arrayWatts = available;
     double load = s.loadWatts;
     if (s.batteryGone) {
@@ -225,7 +227,7 @@ final class Circuit {
       }
       return;
     }
-    double ceiling = chargeCeiling(s, emf, ohm);
+    double ceiling = chargeCeiling(s, emf, taperOhm);
     amps = Math.min(free, ceiling);
     busVolts = emf + amps * ohm;
     packVolts = busVolts;

@@ -50,8 +50,8 @@ final class Onboard {
     }
     for (int i = 0; i < onsets.length; i++) {
       if (s.toggleAt[i] <= s.seconds) {
-        s.toggleAt[i] =
-            s.seconds + ((OnboardChange.TimersRestart) changes.get(i).change()).periodSeconds();
+        double period = ((OnboardChange.TimersRestart) changes.get(i).change()).periodSeconds();
+        s.toggleAt[i] = s.seconds + Math.max(PowerPhysics.LEAST_TOGGLE_SECONDS, period);
         bus.restartTimers(s);
       }
     }

@@ -8,7 +8,12 @@ import java.util.Set;
  */
 public sealed interface OnboardChange {
   /** Array power times {@code factor} (0 none left … 1 unharmed). */
-  record ArrayFactor(double factor) implements OnboardChange {}
+  record ArrayFactor(double factor) implements OnboardChange {
+    /** Refuses a factor outside 0…1. */
+    public ArrayFactor {
+      Check.share("array factor", factor);
+    }
+  }
 
   /**
    * Array power no longer reaches the battery; it still feeds the bus while the Sun shines when
@@ -20,22 +25,47 @@ public sealed interface OnboardChange {
   record BatteryOpen() implements OnboardChange {}
 
   /** So many of the parallel strings are lost. */
-  record StringsOpen(int count) implements OnboardChange {}
+  record StringsOpen(int count) implements OnboardChange {
+    /** Refuses a negative count; more than there are is all of them. */
+    public StringsOpen {
+      Check.notNegative("count of lost strings", count);
+    }
+  }
 
   /** Cell capacity times {@code factor}, 0…1. */
-  record CapacityFactor(double factor) implements OnboardChange {}
+  record CapacityFactor(double factor) implements OnboardChange {
+    /** Refuses a factor outside 0…1. */
+    public CapacityFactor {
+      Check.share("capacity factor", factor);
+    }
+  }
 
   /** Extra constant load on the bus, W, in every state but off unless {@code alsoWhenOff}. */
-  record ExtraLoad(double watts, boolean alsoWhenOff) implements OnboardChange {}
+  record ExtraLoad(double watts, boolean alsoWhenOff) implements OnboardChange {
+    /** Refuses negative power. */
+    public ExtraLoad {
+      Check.notNegative("extra load", watts);
+    }
+  }
 
   /**
    * Temperatures of battery and structure are lower (negative) or higher than designed by so many
    * kelvin.
    */
-  record TemperatureShift(double kelvin) implements OnboardChange {}
+  record TemperatureShift(double kelvin) implements OnboardChange {
+    /** Refuses what is not a number. */
+    public TemperatureShift {
+      Check.finite("temperature shift", kelvin);
+    }
+  }
 
   /** All bus thresholds are higher by so many volts (negative: lower). */
-  record ThresholdShift(double volts) implements OnboardChange {}
+  record ThresholdShift(double volts) implements OnboardChange {
+    /** Refuses what is not a number. */
+    public ThresholdShift {
+      Check.finite("threshold shift", volts);
+    }
+  }
 
   /** The bus restarts as soon as the voltage recovers, without waiting. */
   record HoldOffLost() implements OnboardChange {}
@@ -44,7 +74,12 @@ public sealed interface OnboardChange {
    * Beacons are not started by the computer until something in {@code clearedBy} happens; loads
    * stay.
    */
-  record BeaconDisabled(Set<Clearing> clearedBy) implements OnboardChange {}
+  record BeaconDisabled(Set<Clearing> clearedBy) implements OnboardChange {
+    /** Keeps a copy of the set. */
+    public BeaconDisabled {
+      clearedBy = Set.copyOf(clearedBy);
+    }
+  }
 
   /**
    * The computer hangs: the bus keeps its state and its load, the beacon is not sent, until
@@ -52,16 +87,34 @@ public sealed interface OnboardChange {
    *
    * @param extraWatts drawn on top while hung, W (a latch-up draws much)
    */
-  record ComputerHung(double extraWatts, Set<Clearing> clearedBy) implements OnboardChange {}
+  record ComputerHung(double extraWatts, Set<Clearing> clearedBy) implements OnboardChange {
+    /** Refuses negative power. */
+    public ComputerHung {
+      Check.notNegative("load of a hung computer", extraWatts);
+      clearedBy = Set.copyOf(clearedBy);
+    }
+  }
 
   /** The computer restarts over and over: it stays in boot, at boot load, until cleared. */
-  record BootLoop(Set<Clearing> clearedBy) implements OnboardChange {}
+  record BootLoop(Set<Clearing> clearedBy) implements OnboardChange {
+    /** Keeps a copy of the set. */
+    public BootLoop {
+      clearedBy = Set.copyOf(clearedBy);
+    }
+  }
 
   /**
    * The separation switch toggles: quiet time and deployment timer begin again at each onset, every
    * {@code periodSeconds}.
    */
-  record TimersRestart(double periodSeconds) implements OnboardChange {}
+  record TimersRestart(double periodSeconds) implements OnboardChange {
+    /**
+     * Refuses a period that is not positive; the simulation takes one below a minute as a minute.
+     */
+    public TimersRestart {
+      Check.positive("toggle period", periodSeconds);
+    }
+  }
 
   /** What can clear a changed state. */
   enum Clearing {

@@ -61,6 +61,9 @@ final class PowerPhysics {
   /** Commanded low power ends after the voltage was high enough for so long, s. */
   static final double LOW_POWER_SECONDS = 86_400;
 
+  /** A separation switch that bounces faster keeps the timers at their start all the same, s. */
+  static final double LEAST_TOGGLE_SECONDS = 60;
+
   /** Drawn by a release attempt, W. Common practice for burn wires: 2 to 10 W. */
   static final double RELEASE_WATTS = 5;
 

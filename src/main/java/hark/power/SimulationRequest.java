@@ -10,8 +10,9 @@ import java.util.List;
  * @param gridStepSeconds grid step, s
  * @param events changes with their onsets, s since separation (before 0 counts as 0; beyond the end
  *     never happens)
- * @param probeSeconds times at which telemetry is asked for, rising
- * @param checkpointSeconds times at which the state is kept for branching, rising
+ * @param probeSeconds times at which telemetry is asked for, rising; none is answered after the end
+ * @param checkpointSeconds times at which the state is kept for branching, rising; none after the
+ *     end
  */
 public record SimulationRequest(
     double endSeconds,
@@ -20,7 +21,31 @@ public record SimulationRequest(
     List<TimedChange> events,
     double[] probeSeconds,
     double[] checkpointSeconds) {
+  /** Refuses times that are negative or not rising and a grid without step. */
+  public SimulationRequest {
+    Check.notNegative("end", endSeconds);
+    Check.notNegative("start of the grid", gridStartSeconds);
+    Check.positive("grid step", gridStepSeconds);
+    events = List.copyOf(events);
+    probeSeconds = probeSeconds.clone();
+    checkpointSeconds = checkpointSeconds.clone();
+    Check.rising("probe time", probeSeconds);
+    Check.rising("checkpoint time", checkpointSeconds);
+    if (endSeconds / gridStepSeconds > MOST_GRID_POINTS) {
+      throw new IllegalArgumentException("more than " + MOST_GRID_POINTS + " grid points");
+    }
+  }
+
+  /** Grid points that one history may have. */
+  private static final int MOST_GRID_POINTS = 10_000_000;
 
   /** A change and when it begins, s since separation. */
-  public record TimedChange(double onsetSeconds, OnboardChange change) {}
+  public record TimedChange(double onsetSeconds, OnboardChange change) {
+    /** Refuses an onset that is NaN; positive infinity never comes. */
+    public TimedChange {
+      if (Double.isNaN(onsetSeconds)) {
+        throw new IllegalArgumentException("onset is not a number");
+      }
+    }
+  }
 }
