@@ -14,6 +14,9 @@ import hark.power.PowerModel.Scheme;
  * <p>Currents are positive into the battery.
  */
 final class Circuit {
+  /** Less room than this below the voltage limit is none: rounding, not charge, V. */
+  private static final double ROOM_VOLTS = 1e-9;
+
   private final PowerModel model;
   private final Illumination light;
   private final OpenCircuit curve;
@@ -238,7 +241,7 @@ final class Circuit {
 
   private double chargeCeiling(BodyState s, double emf, double ohm) {
     double room = limitVolts - emf;
-    if (s.chargeInhibited || s.chargePathOpen || room <= 0) {
+    if (s.chargeInhibited || s.chargePathOpen || room <= ROOM_VOLTS) {
       return 0;
     }
     return ohm > 0 ? Math.min(limitAmps, room / ohm) : limitAmps;

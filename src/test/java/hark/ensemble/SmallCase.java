@@ -7,7 +7,6 @@ import hark.orbit.EarthModel;
 import hark.orbit.ElementSet;
 import hark.orbit.ElementSets;
 import hark.power.Bodies;
-import hark.power.PowerModel;
 import hark.station.HorizonMask;
 import hark.station.Pass;
 import hark.station.Passes;
@@ -122,7 +121,9 @@ public final class SmallCase {
     Uncertain area = new Uncertain.Normal(0.0060, 0.0006);
     BodyPrior prior =
         new BodyPrior(
-            List.of("soc", "area"), List.of(soc, area), values -> body(values[0], values[1]));
+            List.of("soc", "area"),
+            List.of(soc, area),
+            values -> bodies.model(values[0], values[1]));
     BeaconRadio beacon =
         new BeaconRadio(
             "main",
@@ -150,28 +151,6 @@ public final class SmallCase {
         EarthModel.bundled(),
         bodiesPerSet,
         seed);
-  }
-
-  private PowerModel body(double soc, double area) {
-    PowerModel.Battery b = bodies.battery;
-    Bodies drawn = new Bodies();
-    drawn.bus = bodies.bus;
-    drawn.charging = bodies.charging;
-    drawn.quietSeconds = bodies.quietSeconds;
-    drawn.cellAreaSquareMeters = area;
-    drawn.battery =
-        new PowerModel.Battery(
-            b.series(),
-            b.parallel(),
-            b.cellCapacityAh(),
-            b.cellResistanceOhm(),
-            b.openCircuit(),
-            soc,
-            b.protection(),
-            b.chargeMinC(),
-            b.chargeMaxC(),
-            b.heater());
-    return drawn.model();
   }
 
   public Diagnosis diagnose() {

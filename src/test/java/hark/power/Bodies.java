@@ -10,69 +10,113 @@ import java.util.Set;
 
 /** An ordinary two-unit body for tests, and ways to vary it. Every number is invented. */
 public final class Bodies {
-  static final double ORBIT_SECONDS = 5700;
-  static final double SHADOW_SECONDS = 2100;
-  static final double DAY = 86_400;
-  static final double SOLAR_CONSTANT = 1361;
+  public static final double ORBIT_SECONDS = 5700;
+  public static final double SHADOW_SECONDS = 2100;
+  public static final double DAY = 86_400;
+  public static final double SOLAR_CONSTANT = 1361;
 
   public PowerModel.AttitudeMode attitude = PowerModel.AttitudeMode.TUMBLING;
   public PowerModel.Charging charging =
       new PowerModel.Charging(PowerModel.Scheme.MPPT, 0.85, 1.5, 8.4);
-  public PowerModel.Battery battery =
-      new PowerModel.Battery(
-          2,
-          2,
-          3.2,
-          0.045,
-          OpenCircuit.liIonNca(),
-          0.75,
-          new PowerModel.Protection(2.6, 3.0, PowerModel.ClosesOn.CHARGE),
-          -20,
-          50,
-          Optional.empty());
-  public PowerModel.Bus bus =
-      new PowerModel.Bus(
-          new PowerModel.Thresholds(6.2, 7.0, 7.2, 7.5),
-          300,
-          new PowerModel.DeadStart(true, 1.0),
-          new PowerModel.Loads(0.005, 0.6, 0.7, 1.5),
-          30,
-          OptionalDouble.empty(),
-          Optional.empty(),
-          1800,
-          false);
-  PowerModel.Thermal thermal = new PowerModel.Thermal(2000, 0.11, 0.85, 0.8, 180, 0.15);
-  List<PowerModel.Beacon> beacons =
+  public int parallel = 2;
+  public double cellCapacityAh = 3.2;
+  public double cellResistanceOhm = 0.045;
+  public double socAtSeparation = 0.75;
+  public PowerModel.Protection protection =
+      new PowerModel.Protection(2.6, 3.0, PowerModel.ClosesOn.CHARGE);
+  public double chargeMinC = -20;
+  public Optional<PowerModel.Heater> heater = Optional.empty();
+  public PowerModel.Thresholds thresholds = new PowerModel.Thresholds(6.2, 7.0, 7.2, 7.5);
+  public PowerModel.Loads loads = new PowerModel.Loads(0.005, 0.6, 0.7, 1.5);
+  public boolean deadStart = true;
+  public OptionalDouble watchdogSeconds = OptionalDouble.empty();
+  public Optional<PowerModel.CommandLoss> commandLoss = Optional.empty();
+  public boolean restartsOnReset;
+
+  /** Instead of the parts above, when set. */
+  public PowerModel.Battery wholeBattery;
+
+  /** Instead of the parts above, when set. */
+  public PowerModel.Bus wholeBus;
+
+  public PowerModel.Thermal thermal = new PowerModel.Thermal(2000, 0.11, 0.85, 0.8, 180, 0.15);
+  public List<PowerModel.Beacon> beacons =
       List.of(new PowerModel.Beacon("main", Set.of(BusState.SAFE, BusState.NOMINAL), 30, 1.5, 2.0));
-  PowerModel.Receiver receiver =
+  public PowerModel.Receiver receiver =
       new PowerModel.Receiver(Set.of(BusState.SAFE, BusState.NOMINAL), 1);
   public double quietSeconds = 2700;
   public double cellAreaSquareMeters = 0.0060;
 
+  /** Two cells in series of the stock chemistry. */
+  private PowerModel.Battery battery(double soc) {
+    return new PowerModel.Battery(
+        2,
+        parallel,
+        cellCapacityAh,
+        cellResistanceOhm,
+        OpenCircuit.liIonNca(),
+        soc,
+        protection,
+        chargeMinC,
+        50,
+        heater);
+  }
+
+  private PowerModel.Bus bus() {
+    return new PowerModel.Bus(
+        thresholds,
+        300,
+        new PowerModel.DeadStart(deadStart, 1.0),
+        loads,
+        30,
+        watchdogSeconds,
+        commandLoss,
+        1800,
+        restartsOnReset);
+  }
+
   public PowerModel model() {
+    return model(socAtSeparation, cellAreaSquareMeters);
+  }
+
+  /** The body with another charge at separation and other cells on each face. */
+  public PowerModel model(double soc, double cellArea) {
     List<Face> faces = new ArrayList<>();
     double[][] normals = {{1, 0, 0}, {-1, 0, 0}, {0, 1, 0}, {0, -1, 0}, {0, 0, 1}, {0, 0, -1}};
     for (double[] normal : normals) {
-      faces.add(new Face("face", normal, cellAreaSquareMeters, false, "A"));
+      faces.add(new Face("face", normal, cellArea, false, "A"));
     }
     return new PowerModel(
         new PowerModel.Attitude(attitude, 3),
         new PowerModel.Arrays(0.29, 0.08, faces),
         charging,
-        battery,
-        bus,
+        wholeBattery == null ? battery(soc) : wholeBattery,
+        wholeBus == null ? bus() : wholeBus,
         thermal,
         beacons,
         receiver,
         quietSeconds);
   }
 
-  /** One shadow an orbit, the first after the sunlit arc; penumbra of ten seconds. */
+  /** One shadow an orbit, after the sunlit arc; penumbra of ten seconds. */
   public static Illumination orbits(double days) {
-    int count = (int) (days * DAY / ORBIT_SECONDS) + 2;
-    double[][] edges = new double[4][count];
-    for (int i = 0; i < count; i++) {
-      double entry = (i + 1) * ORBIT_SECONDS - SHADOW_SECONDS;
+    return shadows(0, (int) (days * DAY / ORBIT_SECONDS) + 2);
+  }
+
+  /** Full sun first, shadows from an orbit on. */
+  public static Illumination orbitsFrom(int first, double days) {
+    return shadows(first, (int) (days * DAY / ORBIT_SECONDS) + 2);
+  }
+
+  /** Shadows up to an orbit, then full sun. */
+  public static Illumination orbitsUntil(int last) {
+    return shadows(0, last);
+  }
+
+  private static Illumination shadows(int first, int last) {
+    double[][] edges = new double[4][last - first];
+    for (int i = 0; i < last - first; i++) {
+      double entry = (first + i + 1) * ORBIT_SECONDS - SHADOW_SECONDS;
       edges[0][i] = entry;
       edges[1][i] = entry + 10;
       edges[2][i] = entry + SHADOW_SECONDS - 10;

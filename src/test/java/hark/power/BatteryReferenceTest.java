@@ -1,0 +1,194 @@
+package hark.power;
+
+import static hark.orbit.ReferenceTable.number;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hark.orbit.ReferenceTable;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Closed forms for a battery with linear open-circuit voltage and series resistance, from {@code
+ * reference/battery}. Charge and constant power run through the whole simulation, constant current
+ * through the circuit alone, because no load on board is a constant current.
+ */
+class BatteryReferenceTest {
+  private static final double ONE_IN_A_THOUSAND = 1e-3;
+  private static final double WARM_CELSIUS = 25;
+
+  /** Above the temperature at which the cells have their stated resistance. */
+  private static final List<SimulationRequest.TimedChange> WARM =
+      List.of(Bodies.at(0, new OnboardChange.TemperatureShift(10)));
+
+  @Test
+  void constantPowerDischargesAsLongAsTheClosedForm() {
+    for (Map<String, String> row : rowsOf("CP_discharge")) {
+      Map<String, Double> set = settings(row);
+      Bodies body = bodyOf(row, set.get("s0"));
+      double watts = set.get("P_W");
+      body.wholeBus = alwaysOn(watts);
+      body.cellAreaSquareMeters = 0;
+      double seconds = number(row, "r1");
+      BodyHistory history = run(body, Bodies.fullSun(), seconds + 60, new double[] {0, seconds});
+      BodyHistory.Probe start = history.probes().get(0);
+      BodyHistory.Probe end = history.probes().get(1);
+      String name = name(row);
+      assertEquals(set.get("s1"), end.soc(), 1e-5, name);
+      assertEquals(number(row, "r2"), -start.batteryAmps(), 1e-6, name);
+      assertEquals(number(row, "r3"), -end.batteryAmps(), 1e-4, name);
+      double wattHours = watts * seconds / 3600;
+      assertEquals(number(row, "r4"), wattHours, ONE_IN_A_THOUSAND * wattHours, name);
+    }
+  }
+
+  @Test
+  void chargeRunsAtTheCurrentLimitAndThenTapersAsTheClosedForm() {
+    for (Map<String, String> row : rowsOf("CCCV_charge")) {
+      Map<String, Double> set = settings(row);
+      Bodies body = bodyOf(row, set.get("s0"));
+      body.wholeBus = alwaysOn(0);
+      body.cellAreaSquareMeters = 10; // far more than the limits let in
+      body.charging =
+          new PowerModel.Charging(PowerModel.Scheme.CC_CV, 1, set.get("I_A"), set.get("Vcv"));
+      double total = number(row, "r1") + number(row, "r2");
+      double[] times = DoubleStream.iterate(0, t -> t <= total + 600, t -> t + 60).toArray();
+      BodyHistory history = run(body, Bodies.fullSun(), total + 600, times);
+      ChargeCurve curve = ChargeCurve.of(history.probes(), set.get("I_A"), set.get("Icut_A"));
+      String name = name(row);
+      double oneStep = 60;
+      assertEquals(number(row, "r1"), curve.limitedSeconds, oneStep, name);
+      assertEquals(total, curve.cutSeconds, Math.max(oneStep, total * ONE_IN_A_THOUSAND), name);
+      assertEquals(number(row, "r3"), curve.cutSoc, ONE_IN_A_THOUSAND, name);
+      double wattHours = number(row, "r4");
+      double[] none = new double[0];
+      SimulationRequest untilCut = new SimulationRequest(total, 0, 600, WARM, none, none);
+      EnergyBooks books = Simulation.energy(body.model(), Bodies.fullSun(), untilCut);
+      assertEquals(wattHours, books.arrays() / 3600, ONE_IN_A_THOUSAND * wattHours, name);
+    }
+  }
+
+  @Test
+  void constantCurrentReachesTheLowVoltageAtTheClosedFormsTimeAndCharge() {
+    for (Map<String, String> row : rowsOf("CC_discharge")) {
+      Map<String, Double> set = settings(row);
+      Bodies body = bodyOf(row, set.get("s0"));
+      body.cellAreaSquareMeters = 0;
+      Circuit circuit = new Circuit(body.model(), Bodies.fullSun());
+      OpenCircuit curve = new OpenCircuit(body.wholeBattery.openCircuit(), 1);
+      BodyState s = new BodyState(0, 0);
+      s.soc = set.get("s0");
+      s.batteryC = WARM_CELSIUS;
+      s.bus = PowerModel.BusState.NOMINAL;
+      double amps = set.get("I_A");
+      double ohm = body.wholeBattery.cellResistanceOhm();
+      double step = 1;
+      double middle = amps * step / 2 / circuit.capacityCoulomb(s);
+      do {
+        s.loadWatts = amps * (curve.voltsAt(s.soc - middle) - amps * ohm);
+        circuit.attempt(s, step);
+        circuit.keep(s);
+        s.seconds += step;
+      } while (circuit.busVolts > set.get("Vmin"));
+      String name = name(row);
+      assertEquals(number(row, "r1"), s.seconds, 2 * step, name);
+      assertEquals(number(row, "r2"), s.soc, ONE_IN_A_THOUSAND, name);
+      double wattHours = number(row, "r3");
+      assertEquals(wattHours, s.loadJoule / 3600, ONE_IN_A_THOUSAND * wattHours, name);
+    }
+  }
+
+  /** What a charge looks like from telemetry once a minute. */
+  private static final class ChargeCurve {
+    private double limitedSeconds;
+    private double cutSeconds;
+    private double cutSoc;
+
+    private static ChargeCurve of(List<BodyHistory.Probe> probes, double limit, double cut) {
+      ChargeCurve curve = new ChargeCurve();
+      for (BodyHistory.Probe now : probes) {
+        if (now.batteryAmps() >= limit - 1e-9) {
+          curve.limitedSeconds = now.seconds();
+        }
+        if (now.batteryAmps() < cut) {
+          curve.cutSeconds = now.seconds();
+          curve.cutSoc = now.soc();
+          return curve;
+        }
+      }
+      assertTrue(false, "the charge never tapered to " + cut + " A");
+      return curve;
+    }
+  }
+
+  private static BodyHistory run(Bodies body, Illumination light, double seconds, double[] probes) {
+    return Simulation.run(
+        body.model(), light, new SimulationRequest(seconds, 0, 600, WARM, probes, new double[0]));
+  }
+
+  /** One cell that is the whole pack, in a body too heavy to change its temperature. */
+  private static Bodies bodyOf(Map<String, String> row, double soc) {
+    Map<String, String> cell =
+        ReferenceTable.read("battery/cells.csv").rows().stream()
+            .filter(r -> r.get("cell").equals(row.get("cell")))
+            .findFirst()
+            .orElseThrow();
+    double empty = number(cell, "V0");
+    Bodies body = new Bodies();
+    body.wholeBattery =
+        new PowerModel.Battery(
+            1,
+            1,
+            number(cell, "Q_Ah"),
+            number(cell, "R_ohm"),
+            List.of(new double[] {0, empty}, new double[] {1, empty + number(cell, "k")}),
+            soc,
+            new PowerModel.Protection(0.1, 0.2, PowerModel.ClosesOn.CHARGE),
+            -50,
+            90,
+            Optional.empty());
+    body.thermal = new PowerModel.Thermal(1e15, 0.1, 0.5, 0.5, 1e15, 0.1);
+    body.beacons = List.of();
+    return body;
+  }
+
+  private static PowerModel.Bus alwaysOn(double watts) {
+    return new PowerModel.Bus(
+        new PowerModel.Thresholds(0.1, 0.2, 0.1, 0.2),
+        0,
+        new PowerModel.DeadStart(true, 0),
+        new PowerModel.Loads(watts, watts, watts, watts),
+        0,
+        OptionalDouble.empty(),
+        Optional.empty(),
+        1e9,
+        false);
+  }
+
+  private static List<Map<String, String>> rowsOf(String kind) {
+    List<Map<String, String>> rows =
+        ReferenceTable.read("battery/battery.csv").rows().stream()
+            .filter(row -> row.get("case").equals(kind))
+            .toList();
+    assertTrue(rows.size() >= 8, kind + ": " + rows.size() + " rows");
+    return rows;
+  }
+
+  private static Map<String, Double> settings(Map<String, String> row) {
+    Map<String, Double> settings = new HashMap<>();
+    for (String part : row.get("settings").split(" ")) {
+      String[] sides = part.split("=");
+      settings.put(sides[0], Double.parseDouble(sides[1]));
+    }
+    return settings;
+  }
+
+  private static String name(Map<String, String> row) {
+    return row.get("cell") + " " + row.get("case") + " " + row.get("settings");
+  }
+}
