@@ -25,7 +25,8 @@ record FrontMatter(String yaml, String body, int bodyLine) {
               "check that it is the file you meant"));
       return Optional.empty();
     }
-    String[] lines = markdown.split("\r?\n", -1);
+    String plain = markdown.startsWith("\uFEFF") ? markdown.substring(1) : markdown;
+    String[] lines = plain.split("\r?\n", -1);
     int end = lines[0].stripTrailing().equals(RULE) ? 1 : lines.length;
     while (end < lines.length && !lines[end].stripTrailing().equals(RULE)) {
       end++;

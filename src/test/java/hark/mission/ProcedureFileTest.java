@@ -47,6 +47,12 @@ class ProcedureFileTest {
   }
 
   @Test
+  void anEditorsMarkAndLineEndsDoNoHarm() {
+    String other = "\uFEFF" + RESET.replace("\n", "\r\n");
+    assertEquals(ProcedureFile.read("p.md", RESET), ProcedureFile.read("p.md", other));
+  }
+
+  @Test
   void aStepWithoutIfNotIsAWarningAtItsLine() {
     ProcedureFile file = ProcedureFile.check("p.md", RESET, new Problems()).orElseThrow();
     assertEquals(1, file.warnings().size());
