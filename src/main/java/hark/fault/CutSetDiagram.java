@@ -1,7 +1,7 @@
 package hark.fault;
 
-import java.util.HashMap;
-import java.util.Map;
+import java.util.BitSet;
+import java.util.SortedMap;
 
 /**
  * All minimal cut sets of a diagram, kept as a zero-suppressed diagram, where the low child holds
@@ -16,19 +16,18 @@ final class CutSetDiagram {
   private final NodeTable nodes = new NodeTable();
   private final Memo without = new Memo();
   private final Memo limited = new Memo();
-  private final NodeTable functions;
-  private final Map<Integer, Integer> minimal = new HashMap<>();
   private final int root;
 
   /**
    * Minimal sets of variables that make the function true with all other variables false; for a
    * function without NOT these are its minimal cut sets.
    *
+   * @param variables how many there are
    * @param maxOrder larger sets are left out
    */
-  CutSetDiagram(Bdd bdd, int function, int maxOrder) {
-    this.functions = bdd.nodes();
-    this.root = limit(minimal(function), maxOrder);
+  CutSetDiagram(Bdd bdd, int function, int variables, int maxOrder) {
+    int all = minimal(bdd.nodes(), function);
+    this.root = maxOrder >= variables ? all : limit(all, maxOrder);
   }
 
   NodeTable nodes() {
@@ -39,44 +38,29 @@ final class CutSetDiagram {
     return root;
   }
 
-  /** How many sets of each order there are; a count beyond {@code long} stays at its largest. */
-  long[] countByOrder() {
-    Map<Integer, long[]> counts = new HashMap<>();
-    counts.put(NONE, new long[0]);
-    counts.put(EMPTY_SET, new long[] {1});
-    return count(root, counts);
+  /** How many sets of each order there are; orders without any are left out. */
+  SortedMap<Integer, Long> countByOrder() {
+    OrderCounts[] counts = new OrderCounts[Math.max(2, root + 1)];
+    counts[NONE] = OrderCounts.NONE;
+    counts[EMPTY_SET] = OrderCounts.EMPTY_SET;
+    BitSet reached = nodes.reachedFrom(root);
+    for (int node = reached.nextSetBit(2); node >= 0; node = reached.nextSetBit(node + 1)) {
+      counts[node] = counts[nodes.low(node)].plusOneHigher(counts[nodes.high(node)]);
+    }
+    return counts[root].byOrder();
   }
 
-  private long[] count(int node, Map<Integer, long[]> counts) {
-    long[] known = counts.get(node);
-    if (known != null) {
-      return known;
+  /** From the leaves up, so that deep diagrams need no deep stack. */
+  private int minimal(NodeTable functions, int function) {
+    int[] minimal = new int[Math.max(2, function + 1)];
+    minimal[Bdd.TRUE] = EMPTY_SET;
+    BitSet reached = functions.reachedFrom(function);
+    for (int node = reached.nextSetBit(2); node >= 0; node = reached.nextSetBit(node + 1)) {
+      int low = minimal[functions.low(node)];
+      int high = without(minimal[functions.high(node)], low);
+      minimal[node] = make(functions.variable(node), low, high);
     }
-    long[] low = count(nodes.low(node), counts);
-    long[] high = count(nodes.high(node), counts);
-    long[] sum = new long[Math.max(low.length, high.length + 1)];
-    for (int order = 0; order < sum.length; order++) {
-      long plain = order < low.length ? low[order] : 0;
-      long with = order > 0 && order <= high.length ? high[order - 1] : 0;
-      sum[order] = plain + with < 0 ? Long.MAX_VALUE : plain + with;
-    }
-    counts.put(node, sum);
-    return sum;
-  }
-
-  private int minimal(int function) {
-    if (function <= Bdd.TRUE) {
-      return function;
-    }
-    Integer known = minimal.get(function);
-    if (known != null) {
-      return known;
-    }
-    int low = minimal(functions.low(function));
-    int high = without(minimal(functions.high(function)), low);
-    int result = make(functions.variable(function), low, high);
-    minimal.put(function, result);
-    return result;
+    return minimal[function];
   }
 
   /** The sets of {@code a} that contain no set of {@code b}. */

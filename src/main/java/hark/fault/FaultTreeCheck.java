@@ -18,8 +18,10 @@ final class FaultTreeCheck {
   /** Gates below each other; deeper trees would exhaust the stack while they are solved. */
   static final int MAX_DEPTH = 1000;
 
-  /** Basic events, and gates; a diagram is as deep as there are events. */
-  static final int MAX_EVENTS = 5000;
+  /** Basic events; a diagram is as deep as there are events, and is walked by recursion. */
+  static final int MAX_EVENTS = 3000;
+
+  static final int MAX_GATES = 10_000;
 
   private final FaultTree tree;
   private final UnaryOperator<String> placeOf;
@@ -50,16 +52,16 @@ final class FaultTreeCheck {
         add(id, "'" + id + "' is both a gate and an event", "give one of them another id");
       }
     }
-    limit(tree.events().size(), "basic events");
-    limit(tree.gates().size(), "gates");
+    limit(tree.events().size(), MAX_EVENTS, "basic events");
+    limit(tree.gates().size(), MAX_GATES, "gates");
   }
 
-  private void limit(int count, String what) {
-    if (count > MAX_EVENTS) {
+  private void limit(int count, int most, String what) {
+    if (count > most) {
       add(
           tree.top(),
-          count + " " + what + "; at most " + MAX_EVENTS + " can be solved",
-          "split it");
+          count + " " + what + "; at most " + most + " can be solved",
+          "split the tree");
     }
   }
 

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 
 /** Checks and solves fault trees. */
@@ -19,7 +18,7 @@ public final class FaultTrees {
   public static final int MOST_SETS_LISTED = 1_000_000;
 
   /** Inputs of one gate at the very most. */
-  public static final int MOST_INPUTS = FaultTreeCheck.MAX_EVENTS;
+  public static final int MOST_INPUTS = FaultTreeCheck.MAX_GATES;
 
   private FaultTrees() {}
 
@@ -65,16 +64,10 @@ public final class FaultTrees {
 
   private static Solution.CutSets cutSets(
       TreeDiagram diagram, double[] ofVariable, int maxOrder, int mostSets) {
-    CutSetDiagram sets = new CutSetDiagram(diagram.bdd(), diagram.top(), maxOrder);
-    SortedMap<Integer, Long> byOrder = new TreeMap<>();
-    long count = 0;
-    long[] counts = sets.countByOrder();
-    for (int order = 0; order < counts.length; order++) {
-      if (counts[order] > 0) {
-        byOrder.put(order, counts[order]);
-        count = Math.max(count, count + counts[order]);
-      }
-    }
+    CutSetDiagram sets =
+        new CutSetDiagram(diagram.bdd(), diagram.top(), ofVariable.length, maxOrder);
+    SortedMap<Integer, Long> byOrder = sets.countByOrder();
+    long count = byOrder.values().stream().reduce(0L, OrderCounts::saturatedSum);
     List<Solution.CutSet> listed = new ArrayList<>();
     for (List<Integer> set : LikeliestSets.list(sets, ofVariable, mostSets)) {
       double probability = set.stream().mapToDouble(v -> ofVariable[v]).reduce(1, (a, b) -> a * b);

@@ -14,6 +14,10 @@ final class LikeliestSets {
   private final NodeTable nodes;
   private final double[] ofVariable;
   private final double[] best;
+  private final PriorityQueue<Partial> queue =
+      new PriorityQueue<>(
+          Comparator.comparingDouble((Partial p) -> -p.bound).thenComparingLong(p -> -p.serial));
+  private long serial;
 
   private LikeliestSets(CutSetDiagram sets, double[] ofVariable) {
     this.nodes = sets.nodes();
@@ -28,31 +32,43 @@ final class LikeliestSets {
 
   private List<List<Integer>> list(int root, int most) {
     List<List<Integer>> found = new ArrayList<>();
-    PriorityQueue<Partial> queue =
-        new PriorityQueue<>(
-            Comparator.comparingDouble((Partial p) -> -p.bound).thenComparingLong(p -> p.serial));
-    long serial = 0;
     if (root != 0) {
-      queue.add(new Partial(root, 1, best[root], null, serial++));
+      add(root, 1, best[root], null);
     }
     while (!queue.isEmpty() && found.size() < most) {
       Partial at = queue.poll();
       if (at.node == 1) {
         found.add(at.variables());
-        continue;
-      }
-      int variable = nodes.variable(at.node);
-      int high = nodes.high(at.node);
-      double with = at.probability * ofVariable[variable];
-      Chosen chosen = new Chosen(variable, at.chosen);
-      queue.add(new Partial(high, with, with * best[high], chosen, serial++));
-      int low = nodes.low(at.node);
-      if (low != 0) {
-        double bound = at.probability * best[low];
-        queue.add(new Partial(low, at.probability, bound, at.chosen, serial++));
+      } else {
+        split(at);
       }
     }
     return found;
+  }
+
+  /**
+   * The better half keeps the bound it has, bit for bit, and stands first among equals: otherwise
+   * rounding would spread sets of equal probability over the whole queue.
+   */
+  private void split(Partial at) {
+    int variable = nodes.variable(at.node);
+    int high = nodes.high(at.node);
+    int low = nodes.low(at.node);
+    Chosen chosen = new Chosen(variable, at.chosen);
+    double with = at.probability * ofVariable[variable];
+    if (ofVariable[variable] * best[high] >= best[low]) {
+      if (low != 0) {
+        add(low, at.probability, Math.min(at.bound, at.probability * best[low]), at.chosen);
+      }
+      add(high, with, at.bound, chosen);
+    } else {
+      add(high, with, Math.min(at.bound, with * best[high]), chosen);
+      add(low, at.probability, at.bound, at.chosen);
+    }
+  }
+
+  private void add(int node, double probability, double bound, Chosen chosen) {
+    queue.add(new Partial(node, probability, bound, chosen, serial++));
   }
 
   private double[] best(int root) {

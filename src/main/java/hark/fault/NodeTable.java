@@ -2,6 +2,7 @@ package hark.fault;
 
 import hark.problem.BadInput;
 import java.util.Arrays;
+import java.util.BitSet;
 
 /**
  * Nodes of a diagram, each (variable, low, high) kept once. 0 and 1 are the two leaves. Children
@@ -21,7 +22,15 @@ final class NodeTable {
   private int[] slots = new int[4096];
   private int size = 2;
 
+  private final int most;
+
   NodeTable() {
+    this(MAX_NODES);
+  }
+
+  /** A table that refuses to grow beyond {@code most} nodes. */
+  NodeTable(int most) {
+    this.most = most;
     variable[0] = LEAF;
     variable[1] = LEAF;
   }
@@ -56,10 +65,23 @@ final class NodeTable {
     return add(var, lowChild, highChild, slot);
   }
 
+  /** The node and all below it. */
+  BitSet reachedFrom(int root) {
+    BitSet reached = new BitSet(root + 1);
+    reached.set(root);
+    for (int node = root; node >= 2; node--) {
+      if (reached.get(node)) {
+        reached.set(low[node]);
+        reached.set(high[node]);
+      }
+    }
+    return reached;
+  }
+
   private int add(int var, int lowChild, int highChild, int slot) {
-    if (size >= MAX_NODES) {
+    if (size >= most) {
       throw BadInput.of(
-          "the fault tree needs a diagram of more than " + MAX_NODES + " nodes",
+          "the fault tree needs a diagram of more than " + most + " nodes",
           "fault tree",
           "put gates that share events next to each other, or split the tree");
     }

@@ -57,7 +57,10 @@ final class TreeDiagram {
   }
 
   private int build(Gate gate) {
-    int[] inputs = gate.inputs().stream().mapToInt(this::build).toArray();
+    int[] inputs = new int[gate.inputs().size()];
+    for (int i = 0; i < inputs.length; i++) {
+      inputs[i] = build(gate.inputs().get(i));
+    }
     return switch (gate.join()) {
       case OR -> or(inputs);
       case AND -> and(inputs);

@@ -166,4 +166,82 @@ class FaultTreesTest {
       assertEquals(0.1, FaultTrees.solve(tree, 9).probability(), ROUNDING);
     }
   }
+
+  @ParameterizedTest
+  @CsvSource({"OR, 1, 3000", "AND, 3000, 1"})
+  void theLargestTreesAreSolved(Join join, int order, long sets) {
+    Trees trees = Trees.start();
+    String[] ids = new String[3000];
+    double expected = 1;
+    for (int e = 0; e < ids.length; e++) {
+      ids[e] = "e" + e;
+      double p = join == Join.OR ? 1e-4 : 0.9999;
+      trees.event(ids[e], p);
+      expected *= 0.9999;
+    }
+    Solution solved = FaultTrees.solve(trees.gate("g", join, ids).top("g"), 9999);
+    double thousandsOfRoundings = 1e-11;
+    assertEquals(
+        join == Join.OR ? 1 - expected : expected, solved.probability(), thousandsOfRoundings);
+    assertEquals(Map.of(order, sets), solved.cutSets().byOrder());
+  }
+
+  @Test
+  void gatesOverTheSameThreeThousandEventsAreJoinedWithoutExhaustingTheStack() {
+    Trees trees = Trees.start();
+    String[] ids = new String[3000];
+    for (int e = 0; e < ids.length; e++) {
+      ids[e] = "e" + e;
+      trees.event(ids[e], 1e-4);
+    }
+    FaultTree tree =
+        trees
+            .gate("any", Join.OR, ids)
+            .atLeast("two", 2, ids)
+            .gate("none", Join.NOT, "any")
+            .gate("t", Join.OR, "two", "none")
+            .top("t");
+    double none = Math.pow(0.9999, 3000);
+    double one = 3000 * 1e-4 * Math.pow(0.9999, 2999);
+    assertEquals(1 - one, FaultTrees.solve(tree, 2).probability(), 1e-11);
+    FaultTree both = new FaultTree("b", tree.gates(), tree.events());
+    both.gates().put("b", new FaultTree.Gate("b", "b", Join.AND, 0, List.of("any", "two")));
+    assertEquals(1 - none - one, FaultTrees.solve(both, 2).probability(), 1e-11);
+  }
+
+  @Test
+  void countsOfSetsDoNotOverflow() {
+    Trees trees = Trees.start();
+    String[] rows = new String[20];
+    for (int r = 0; r < rows.length; r++) {
+      String[] row = new String[20];
+      for (int c = 0; c < row.length; c++) {
+        row[c] = "e" + r + "_" + c;
+        trees.event(row[c], 0.01);
+      }
+      rows[r] = "r" + r;
+      trees.gate(rows[r], Join.OR, row);
+    }
+    // 20^20 sets of order 20
+    Solution solved = FaultTrees.solve(trees.gate("g", Join.AND, rows).top("g"), 99, 5);
+    assertEquals(Map.of(20, Long.MAX_VALUE), solved.cutSets().byOrder());
+    assertEquals(Long.MAX_VALUE, solved.cutSets().count());
+    assertEquals(5, solved.cutSets().sets().size());
+    assertEquals(Math.pow(1 - Math.pow(0.99, 20), 20), solved.probability(), 1e-25);
+  }
+
+  @Test
+  void aDiagramThatGrowsBeyondItsLimitIsRefusedInWords() {
+    NodeTable nodes = new NodeTable(10);
+    BadInput bad =
+        assertThrows(
+            BadInput.class,
+            () -> {
+              for (int v = 0; v < 20; v++) {
+                nodes.node(v, 0, 1);
+              }
+            });
+    assertTrue(bad.problems().get(0).what().contains("more than 10 nodes"));
+    assertEquals(10, nodes.size());
+  }
 }
