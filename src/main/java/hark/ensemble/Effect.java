@@ -22,11 +22,20 @@ public sealed interface Effect {
     return RadioChange.NONE;
   }
 
+  /** A drawn share; the tails of a distribution reach beyond 0…1 and mean its ends. */
+  private static double share(Uncertain number, double u) {
+    return Math.min(1, notNegative(number, u));
+  }
+
+  private static double notNegative(Uncertain number, double u) {
+    return Math.max(0, number.quantile(u));
+  }
+
   /** Lost fraction of the array's power, 0…1. */
   record ArrayLoss(Uncertain fraction) implements Effect {
     @Override
     public Optional<OnboardChange> onboard(double u, Set<OnboardChange.Clearing> clearedBy) {
-      return Optional.of(new OnboardChange.ArrayFactor(1 - fraction.quantile(u)));
+      return Optional.of(new OnboardChange.ArrayFactor(1 - share(fraction, u)));
     }
   }
 
@@ -58,7 +67,7 @@ public sealed interface Effect {
   record CapacityFade(Uncertain fraction) implements Effect {
     @Override
     public Optional<OnboardChange> onboard(double u, Set<OnboardChange.Clearing> clearedBy) {
-      return Optional.of(new OnboardChange.CapacityFactor(1 - fraction.quantile(u)));
+      return Optional.of(new OnboardChange.CapacityFactor(1 - share(fraction, u)));
     }
   }
 
@@ -66,7 +75,7 @@ public sealed interface Effect {
   record ParasiticLoad(Uncertain watts, boolean alsoWhenOff) implements Effect {
     @Override
     public Optional<OnboardChange> onboard(double u, Set<OnboardChange.Clearing> clearedBy) {
-      return Optional.of(new OnboardChange.ExtraLoad(watts.quantile(u), alsoWhenOff));
+      return Optional.of(new OnboardChange.ExtraLoad(notNegative(watts, u), alsoWhenOff));
     }
   }
 
@@ -106,7 +115,7 @@ public sealed interface Effect {
   record ComputerHung(Uncertain extraWatts) implements Effect {
     @Override
     public Optional<OnboardChange> onboard(double u, Set<OnboardChange.Clearing> clearedBy) {
-      return Optional.of(new OnboardChange.ComputerHung(extraWatts.quantile(u), clearedBy));
+      return Optional.of(new OnboardChange.ComputerHung(notNegative(extraWatts, u), clearedBy));
     }
   }
 
@@ -122,7 +131,8 @@ public sealed interface Effect {
   record TimersRestarted(Uncertain periodHours) implements Effect {
     @Override
     public Optional<OnboardChange> onboard(double u, Set<OnboardChange.Clearing> clearedBy) {
-      return Optional.of(new OnboardChange.TimersRestart(3600 * periodHours.quantile(u)));
+      return Optional.of(
+          new OnboardChange.TimersRestart(Math.max(60, 3600 * periodHours.quantile(u))));
     }
   }
 
