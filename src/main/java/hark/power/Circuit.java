@@ -5,7 +5,7 @@ import hark.power.PowerModel.Scheme;
 
 /**
  * Arrays, charger, battery and load at one point, the bus, with constant-power loads: the voltage V
- * = E − I·R meets V·I = P in a quadratic. Also the two thermal nodes.
+ * = E − I·R meets V·I = P in a quadratic. The heat goes to {@link ThermalNodes}.
  *
  * <p>A step is tried first (the body does not change) and then kept. The current of a step is the
  * one at its middle, on the tangent of the open-circuit curve: there the curve's slope acts like
@@ -20,15 +20,13 @@ final class Circuit {
   private final PowerModel model;
   private final Illumination light;
   private final OpenCircuit curve;
+  private final ThermalNodes nodes;
   private final boolean direct;
   private final double limitAmps;
   private final double limitVolts;
   private final double fullSunWatts;
   private final double packOhm;
   private final double packCoulomb;
-  private final double sunHeatWatts;
-  private final double earthHeatWatts;
-  private final double radiation;
 
   // The last solution.
   double amps;
@@ -50,8 +48,6 @@ final class Circuit {
 
   // The tried step.
   private double triedSoc;
-  private double triedBatteryC;
-  private double triedStructureC;
   private double triedUsedJoule;
   private double triedServedJoule;
   private double triedResistanceJoule;
@@ -61,7 +57,6 @@ final class Circuit {
     this.light = light;
     PowerModel.Battery battery = model.battery();
     PowerModel.Charging charging = model.charging();
-    PowerModel.Thermal thermal = model.thermal();
     curve = new OpenCircuit(battery.openCircuit(), battery.series());
     direct = charging.scheme() == Scheme.DIRECT;
     limitAmps = direct ? Double.POSITIVE_INFINITY : charging.maxCurrentAmps();
@@ -70,12 +65,7 @@ final class Circuit {
         ArrayPower.fullSunWatts(model, light.solarConstantWatts()) * charging.efficiency();
     packOhm = battery.cellResistanceOhm() * battery.series() / battery.parallel();
     packCoulomb = battery.cellCapacityAh() * 3600 * battery.parallel();
-    double area = thermal.areaSquareMeters();
-    double albedo = PowerPhysics.ALBEDO * PowerPhysics.EARTH_VIEW * PowerPhysics.ALBEDO_PHASE;
-    sunHeatWatts = thermal.absorptivity() * area * light.solarConstantWatts() * (0.25 + albedo);
-    earthHeatWatts =
-        thermal.emissivity() * area * PowerPhysics.EARTH_INFRARED * PowerPhysics.EARTH_VIEW;
-    radiation = thermal.emissivity() * PowerPhysics.STEFAN_BOLTZMANN * area;
+    nodes = new ThermalNodes(model.thermal(), light.solarConstantWatts());
   }
 
   /** Capacity of what is left of the pack, C. */
@@ -145,7 +135,8 @@ final class Circuit {
     triedServedJoule = servedWatts * step;
     double batteryHeat = amps * amps * ohm;
     triedResistanceJoule = batteryHeat * step;
-    attemptTemperatures(s, step, fraction, batteryHeat);
+    double heater = s.heating && feeds ? heaterWatts() : 0;
+    nodes.attempt(s, step, fraction, servedWatts - heater - usedWatts, batteryHeat + heater);
     double end = arrayWattsAt(s, seconds + step);
     if (s.batteryGone) {
       solve(s, 0, 0, 0, end);
@@ -161,40 +152,12 @@ final class Circuit {
   /** Keeps the tried step. */
   void keep(BodyState s) {
     s.soc = triedSoc;
-    s.batteryC = triedBatteryC;
-    s.structureC = triedStructureC;
+    nodes.keep(s);
     double drawn = triedUsedJoule / model.charging().efficiency();
     s.arrayJoule += drawn;
     s.chargerLossJoule += drawn - triedUsedJoule;
     s.loadJoule += triedServedJoule;
     s.resistanceLossJoule += triedResistanceJoule;
-  }
-
-  /**
-   * Electricity taken from the cells is not heat there and becomes heat where it is used, so the
-   * structure loses what the arrays give to the bus and gains what the loads take; radiated signal
-   * power is neglected. Linearly implicit, so that no heat capacity is too small for the step.
-   */
-  private void attemptTemperatures(
-      BodyState s, double step, double fraction, double batteryHeatWatts) {
-    PowerModel.Thermal thermal = model.thermal();
-    double coupling = thermal.couplingWattsPerKelvin();
-    double heater = s.heating && feeds ? heaterWatts() : 0;
-    double kelvin = s.structureC + PowerPhysics.KELVIN_AT_ZERO_CELSIUS;
-    double cubed = radiation * kelvin * kelvin * kelvin;
-    double across = coupling * (s.batteryC - s.structureC);
-    double net =
-        sunHeatWatts * fraction
-            + earthHeatWatts
-            - cubed * kelvin
-            + across
-            - usedWatts
-            + servedWatts
-            - heater;
-    double stiffness = thermal.structureJoulePerKelvin() + step * (4 * cubed + coupling);
-    triedStructureC = s.structureC + step * net / stiffness;
-    double into = batteryHeatWatts + heater - across;
-    triedBatteryC = s.batteryC + step * into / (thermal.batteryJoulePerKelvin() + step * coupling);
   }
 
   private double heaterWatts() {

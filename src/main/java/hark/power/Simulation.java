@@ -16,6 +16,7 @@ public final class Simulation {
   private final Circuit circuit;
   private final Onboard onboard;
   private final Bus bus;
+  private final BusTimers timers;
   private final Beacons beacons;
   private final Recorder recorder;
   private final PowerModel model;
@@ -33,6 +34,7 @@ public final class Simulation {
     recorder = new Recorder(request, resumed == null ? 0 : resumed.seconds, resumed != null);
     circuit = new Circuit(model, light);
     bus = new Bus(model, onboard, recorder);
+    timers = new BusTimers(model, onboard, bus);
     beacons = new Beacons(model, recorder);
     if (resumed == null) {
       s = new BodyState(onboard.count(), model.beacons().size());
@@ -163,8 +165,8 @@ public final class Simulation {
   private void settle() {
     s.nextSunEdge = light.firstEdgeAfter(s.seconds, s.nextSunEdge);
     for (int round = 0; round < ROUNDS; round++) {
-      boolean fired = bus.fireDue(s, circuit);
-      beacons.observe(s, bus.quietOver(s));
+      boolean fired = timers.fireDue(s, circuit);
+      beacons.observe(s, timers.quietOver(s));
       s.loadWatts = load();
       circuit.measure(s);
       Bus.Wish wish = bus.wish(s, circuit, s.seconds);
@@ -174,7 +176,8 @@ public final class Simulation {
       bus.act(s, wish, circuit);
     }
     recorder.keep(s, circuit);
-    nextEvent = Math.min(light.edgeSeconds(s.nextSunEdge), Math.min(bus.next(s), recorder.next()));
+    nextEvent =
+        Math.min(light.edgeSeconds(s.nextSunEdge), Math.min(timers.next(s), recorder.next()));
   }
 
   /** Everything that the bus feeds now, W. */

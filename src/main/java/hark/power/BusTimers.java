@@ -1,0 +1,149 @@
+package hark.power;
+
+import hark.power.OnboardChange.Clearing;
+import hark.power.PowerModel.BusState;
+import hark.power.PowerModel.CommandLossAction;
+
+/**
+ * The timers of the bus, read from the state: {@link #next} says when the next one acts, {@link
+ * #fireDue} lets those act that have come.
+ */
+final class BusTimers {
+  private final PowerModel model;
+  private final Onboard onboard;
+  private final Bus bus;
+
+  BusTimers(PowerModel model, Onboard onboard, Bus bus) {
+    this.model = model;
+    this.onboard = onboard;
+    this.bus = bus;
+  }
+
+  /** Whether the transmitter may speak as far as the quiet time goes. */
+  boolean quietOver(BodyState s) {
+    return s.seconds >= quietEnd(s);
+  }
+
+  private double quietEnd(BodyState s) {
+    return s.timersFrom + model.quietSeconds();
+  }
+
+  /** The next time at which a timer acts, s. */
+  double next(BodyState s) {
+    double next = Math.min(s.bootAt, after(s, quietEnd(s)));
+    next = Math.min(next, after(s, s.releaseUntil));
+    next = Math.min(next, Math.min(unpoweredDue(s), onboard.next(s)));
+    if (s.busOff()) {
+      return next;
+    }
+    next = Math.min(next, Math.min(watchdogDue(s), after(s, commandLossDue(s))));
+    if (s.bus == BusState.BOOT) {
+      next = Math.min(next, after(s, bootEnd(s)));
+    }
+    if (s.bus == BusState.SAFE) {
+      next = Math.min(next, after(s, s.safeSince + PowerPhysics.SAFE_DWELL_SECONDS));
+    }
+    next = Math.min(next, after(s, s.nominalVoltsFrom + PowerPhysics.LOW_POWER_SECONDS));
+    return Math.min(next, after(s, s.releaseAt));
+  }
+
+  private static double after(BodyState s, double due) {
+    return due > s.seconds ? due : BodyState.NEVER;
+  }
+
+  private double bootEnd(BodyState s) {
+    return s.bootedAt + model.bus().bootSeconds();
+  }
+
+  private double watchdogDue(BodyState s) {
+    return s.watchdogFrom + model.bus().watchdogSeconds().orElse(BodyState.NEVER);
+  }
+
+  private double commandLossDue(BodyState s) {
+    return model.bus().commandLoss().isEmpty()
+        ? BodyState.NEVER
+        : s.commandTimerFrom + model.bus().commandLoss().get().seconds();
+  }
+
+  private static double unpoweredDue(BodyState s) {
+    return Double.isInfinite(s.unpoweredFrom)
+        ? BodyState.NEVER
+        : s.unpoweredFrom + PowerPhysics.UNPOWERED_SECONDS;
+  }
+
+  /** Runs timers that have come; true when one did, for then others may follow. */
+  boolean fireDue(BodyState s, Circuit circuit) {
+    onboard.beginDue(s, circuit, bus);
+    watchPower(s, circuit);
+    if (s.busOff()) {
+      if (s.bootAt > s.seconds) {
+        return false;
+      }
+      bus.boot(s, "restart");
+      return true;
+    }
+    if (watchdogDue(s) <= s.seconds) {
+      onboard.clear(s, Clearing.WATCHDOG);
+      bus.powerCycle(s, "watchdog");
+      return true;
+    }
+    return (commandLossDue(s) <= s.seconds && fireCommandLoss(s))
+        || (s.computerRuns() && fireSoftware(s));
+  }
+
+  private boolean fireSoftware(BodyState s) {
+    if (s.bus == BusState.BOOT) {
+      if (bootEnd(s) > s.seconds) {
+        return false;
+      }
+      s.safeSince = Double.NEGATIVE_INFINITY; // looks for nominal at once
+      s.nominalVoltsFrom = BodyState.NEVER;
+      bus.enter(s, BusState.SAFE, "booted");
+      return true;
+    }
+    if (s.releaseAt <= s.seconds) {
+      s.releaseAt = BodyState.NEVER;
+      s.releaseUntil = s.seconds + PowerPhysics.RELEASE_SECONDS;
+      return true;
+    }
+    if (s.nominalVoltsFrom + PowerPhysics.LOW_POWER_SECONDS <= s.seconds) {
+      s.lowPower = false;
+      s.nominalVoltsFrom = BodyState.NEVER;
+      return true;
+    }
+    return false;
+  }
+
+  /** Off and dark for a minute takes power from whatever the arrays kept alive. */
+  private void watchPower(BodyState s, Circuit circuit) {
+    if (!s.busOff() || !circuit.dark(s)) {
+      s.unpoweredFrom = BodyState.NEVER;
+    } else if (s.unpoweredFrom == BodyState.NEVER) {
+      s.unpoweredFrom = s.seconds;
+    } else if (unpoweredDue(s) <= s.seconds) {
+      onboard.clear(s, Clearing.POWER_CYCLE);
+      onboard.clear(s, Clearing.POWER_REMOVED);
+      s.unpoweredFrom = Double.NEGATIVE_INFINITY; // done until power returns
+    }
+  }
+
+  /** The reset is done by hardware and so reaches a hung computer; the rest is software. */
+  private boolean fireCommandLoss(BodyState s) {
+    CommandLossAction action = model.bus().commandLoss().get().does();
+    if (action == CommandLossAction.RESET) {
+      s.commandTimerFrom = s.seconds;
+      bus.powerCycle(s, "command loss");
+      return true;
+    }
+    if (!s.computerRuns() || s.bus == BusState.BOOT) {
+      return false;
+    }
+    s.commandTimerFrom = s.seconds;
+    if (action == CommandLossAction.SAFE) {
+      s.safeByTimer = true;
+    } else {
+      bus.startBeacons(s);
+    }
+    return true;
+  }
+}

@@ -1,0 +1,55 @@
+package hark.power;
+
+/**
+ * Structure against Sun, Earth and space; battery against structure. The step is linearly implicit,
+ * so no heat capacity is too small for it.
+ */
+final class ThermalNodes {
+  private final PowerModel.Thermal thermal;
+  private final double sunHeatWatts;
+  private final double earthHeatWatts;
+
+  /** Radiated watts over the fourth power of kelvins. */
+  private final double radiation;
+
+  private double triedBatteryC;
+  private double triedStructureC;
+
+  ThermalNodes(PowerModel.Thermal thermal, double solarConstantWatts) {
+    this.thermal = thermal;
+    double area = thermal.areaSquareMeters();
+    double albedo = PowerPhysics.ALBEDO * PowerPhysics.EARTH_VIEW * PowerPhysics.ALBEDO_PHASE;
+    double meanProjection = 0.25; // Cauchy
+    sunHeatWatts = thermal.absorptivity() * area * solarConstantWatts * (meanProjection + albedo);
+    earthHeatWatts =
+        thermal.emissivity() * area * PowerPhysics.EARTH_INFRARED * PowerPhysics.EARTH_VIEW;
+    radiation = thermal.emissivity() * PowerPhysics.STEFAN_BOLTZMANN * area;
+  }
+
+  /**
+   * Tries a step.
+   *
+   * @param sunlit share of sunlight, 0…1
+   * @param structureWatts loads less what the arrays give: electricity taken from the cells is not
+   *     heat there and becomes heat where it is used; radiated signal power is neglected
+   * @param batteryWatts heat in the battery
+   */
+  void attempt(
+      BodyState s, double step, double sunlit, double structureWatts, double batteryWatts) {
+    double coupling = thermal.couplingWattsPerKelvin();
+    double kelvin = s.structureC + PowerPhysics.KELVIN_AT_ZERO_CELSIUS;
+    double cubed = radiation * kelvin * kelvin * kelvin;
+    double across = coupling * (s.batteryC - s.structureC);
+    double into = sunHeatWatts * sunlit + earthHeatWatts + structureWatts + across - cubed * kelvin;
+    double stiffness = thermal.structureJoulePerKelvin() + step * (4 * cubed + coupling);
+    triedStructureC = s.structureC + step * into / stiffness;
+    double batteryStiffness = thermal.batteryJoulePerKelvin() + step * coupling;
+    triedBatteryC = s.batteryC + step * (batteryWatts - across) / batteryStiffness;
+  }
+
+  /** Keeps the tried step. */
+  void keep(BodyState s) {
+    s.batteryC = triedBatteryC;
+    s.structureC = triedStructureC;
+  }
+}
