@@ -1,7 +1,6 @@
 package hark.orbit;
 
 import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import org.orekit.time.DateComponents;
@@ -58,13 +57,6 @@ final class LeapSeconds {
       offsets.add(new OffsetModel(components(LocalDate.parse(step)), seconds));
     }
     return offsets;
-  }
-
-  /** Unix seconds of the steps, rising. */
-  static double[] stepSeconds() {
-    return STEPS.stream()
-        .mapToDouble(step -> LocalDate.parse(step).atStartOfDay(ZoneOffset.UTC).toEpochSecond())
-        .toArray();
   }
 
   private static DateComponents components(LocalDate day) {

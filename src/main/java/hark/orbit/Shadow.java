@@ -12,8 +12,12 @@ final class Shadow {
       EarthModel.EQUATORIAL_RADIUS_METERS * EarthModel.EQUATORIAL_RADIUS_METERS;
   private static final double B2 = A2 * (1 - EarthModel.FLATTENING) * (1 - EarthModel.FLATTENING);
 
+  /** Nearer to the Sun's axis than this, any side will do, m. */
+  private static final double TINY_METERS = 1;
+
   private final double[] sun = new double[3];
   private final double[] toSun = new double[3];
+  private final double[] side = new double[3];
   private final double polar2;
   private double marginRad;
   private double sunRadiusRad;
@@ -43,13 +47,28 @@ final class Shadow {
       along -= toSun[i] * position[i] / r;
       d2 += toSun[i] * toSun[i];
     }
-    double across = Math.sqrt(Math.max(0, d2 - along * along));
+    double across2 = 0;
+    for (int i = 0; i < 3; i++) {
+      side[i] = toSun[i] + along * position[i] / r;
+      across2 += side[i] * side[i];
+    }
+    double across = Math.sqrt(across2);
+    double sideLength = across > TINY_METERS ? across : anySide(position);
     sunRadiusRad = Math.asin(Sun.RADIUS_METERS / Math.sqrt(d2));
-    marginRad = Math.atan2(across, along) - limb(position, r, along, Math.max(across, 1));
+    marginRad = Math.atan2(across, along) - limb(position, r, sideLength);
+  }
+
+  /** Any direction across the line to the Earth's centre; returns its length. */
+  private double anySide(double[] p) {
+    boolean low = Math.abs(p[2]) < Math.abs(p[0]) + Math.abs(p[1]);
+    side[0] = low ? -p[1] : 0;
+    side[1] = low ? p[0] : -p[2];
+    side[2] = low ? 0 : p[1];
+    return Trajectory.radius(side);
   }
 
   /** Angle from nadir to the limb, towards the Sun: a quadratic in its tangent. */
-  private double limb(double[] p, double r, double along, double across) {
+  private double limb(double[] p, double r, double sideLength) {
     double pu = 0;
     double pw = 0;
     double uu = 0;
@@ -59,7 +78,7 @@ final class Shadow {
     for (int i = 0; i < 3; i++) {
       double weight = 1 / (i == 2 ? polar2 : A2);
       double u = -p[i] / r;
-      double w = (toSun[i] - along * u) / across;
+      double w = side[i] / sideLength;
       pu += weight * p[i] * u;
       pw += weight * p[i] * w;
       uu += weight * u * u;

@@ -19,7 +19,8 @@ import org.orekit.utils.PVCoordinates;
  * <p><b>Not safe to share between threads</b>: make one for each task; that costs a few
  * microseconds.
  *
- * <p>Fast calls count <em>seconds since the epoch of the elements</em> on the UTC clock. The
+ * <p>Fast calls count <em>seconds since the epoch of the elements</em> on the UTC clock, as the
+ * published SGP4 code does: a leap second in between is not counted (the last was in 2016). The
  * elements are no longer valid once the model breaks down or the object is nearer to the centre of
  * the Earth than 6378.135 km; nothing is thrown then, calls say so by {@code false} or empty.
  */
@@ -28,7 +29,6 @@ public final class Trajectory {
   static final double GROUND_RADIUS_METERS = 6378135.0;
 
   private static final double NANOS = 1e9;
-  private static final double[] LEAP_STEPS = LeapSeconds.stepSeconds();
 
   private final ElementSet elements;
   private final EarthRotation rotation;
@@ -106,8 +106,7 @@ public final class Trajectory {
    */
   public boolean teme(double seconds, double[] into) {
     try {
-      double elapsed = seconds + leapsBetween(seconds);
-      PVCoordinates pv = propagator.getPVCoordinates(epochDate.shiftedBy(elapsed));
+      PVCoordinates pv = propagator.getPVCoordinates(epochDate.shiftedBy(seconds));
       Vector3D position = pv.getPosition();
       Vector3D velocity = pv.getVelocity();
       into[0] = position.getX();
@@ -116,7 +115,7 @@ public final class Trajectory {
       into[3] = velocity.getX();
       into[4] = velocity.getY();
       into[5] = velocity.getZ();
-      if (propagator instanceof NearEarth near && near.isSpent(elapsed)) {
+      if (propagator instanceof NearEarth near && near.isSpent(seconds)) {
         return false;
       }
     } catch (OrekitException e) {
@@ -149,18 +148,5 @@ public final class Trajectory {
 
   static double radius(double[] state) {
     return Math.sqrt(state[0] * state[0] + state[1] * state[1] + state[2] * state[2]);
-  }
-
-  private double leapsBetween(double seconds) {
-    double time = unixSeconds(seconds);
-    double last = LEAP_STEPS[LEAP_STEPS.length - 1];
-    if (time >= last && epochUnixSeconds >= last) {
-      return 0;
-    }
-    double leaps = 0;
-    for (double step : LEAP_STEPS) {
-      leaps += (step <= time ? 1 : 0) - (step <= epochUnixSeconds ? 1 : 0);
-    }
-    return leaps;
   }
 }
