@@ -15,6 +15,9 @@ import picocli.CommandLine.Spec;
 
 /** Options shared by the commands that compute from element sets: which objects, which Earth. */
 final class SkyOptions {
+  private static final Instant EARLIEST = Instant.parse("1957-10-04T00:00:00Z");
+  private static final Instant LATEST = Instant.parse("2200-01-01T00:00:00Z");
+
   @Spec(Spec.Target.MIXEE)
   private CommandSpec command;
 
@@ -65,7 +68,13 @@ final class SkyOptions {
 
   /** The begin of the span. */
   Instant from(Clock clock) {
-    return from == null ? clock.instant() : from;
+    Instant begin = from == null ? clock.instant() : from;
+    if (begin.isBefore(EARLIEST) || begin.isAfter(LATEST)) {
+      throw new ParameterException(
+          command.commandLine(),
+          "--from is " + begin + "; it must lie between " + EARLIEST + " and " + LATEST);
+    }
+    return begin;
   }
 
   /** The end of a span, refused when its length makes no sense. */
