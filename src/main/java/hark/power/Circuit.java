@@ -81,7 +81,11 @@ final class Circuit {
 
   /** Temperature that the cells have, °C. */
   double cellCelsius(BodyState s) {
-    return Math.max(-150, s.batteryC + s.temperatureShiftKelvin);
+    return celsius(s, s.batteryC);
+  }
+
+  private static double celsius(BodyState s, double nodeCelsius) {
+    return Math.max(PowerPhysics.COLDEST_CELSIUS, nodeCelsius + s.temperatureShiftKelvin);
   }
 
   private double ohm(BodyState s) {
@@ -253,21 +257,18 @@ final class Circuit {
     return packVolts / model.battery().series();
   }
 
-  /** Moves thermostat and charge inhibit on; true when one of them switched. */
-  boolean regulate(BodyState s) {
+  /** Whether thermostat or charge inhibit would switch at the end of the tried step. */
+  boolean wouldSwitch(BodyState s) {
+    double celsius = celsius(s, nodes.triedBatteryCelsius());
+    return inhibits(s.chargeInhibited, celsius) != s.chargeInhibited
+        || heats(s, celsius) != s.heating;
+  }
+
+  /** Moves thermostat and charge inhibit on. */
+  void regulate(BodyState s) {
     double celsius = cellCelsius(s);
-    boolean switched = false;
-    boolean inhibit = inhibits(s.chargeInhibited, celsius);
-    if (inhibit != s.chargeInhibited) {
-      s.chargeInhibited = inhibit;
-      switched = true;
-    }
-    boolean heat = heats(s, celsius);
-    if (heat != s.heating) {
-      s.heating = heat;
-      switched = true;
-    }
-    return switched;
+    s.chargeInhibited = inhibits(s.chargeInhibited, celsius);
+    s.heating = heats(s, celsius);
   }
 
   private boolean inhibits(boolean now, double celsius) {

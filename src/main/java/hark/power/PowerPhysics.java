@@ -29,6 +29,9 @@ final class PowerPhysics {
   /** Mean of the Earth's phase as seen over the sunlit arc. Assumed constant. */
   static final double ALBEDO_PHASE = 0.5;
 
+  /** A shift cannot cool a cell further than this, °C. */
+  static final double COLDEST_CELSIUS = -150;
+
   static final double KELVIN_AT_ZERO_CELSIUS = 273.15;
 
   /** At and above this temperature the cell has its stated resistance, °C. */

@@ -5,9 +5,8 @@ import hark.power.PowerModel.BusState;
 /**
  * Simulates one body from separation: battery, temperatures, bus and beacons. Plain and readable:
  * steps of a minute, cut short where something happens. Shadow edges, onsets and timers are hit
- * exactly; thresholds of the bus and of the protection are located within a quarter of a second;
- * thermostat and charge inhibit act at the ends of steps. Pure and single-threaded: callers run
- * bodies in parallel.
+ * exactly; thresholds of the bus, the protection, the thermostat and the charge inhibit are located
+ * within a quarter of a second. Pure and single-threaded: callers run bodies in parallel.
  */
 public final class Simulation {
   /** Changes that may follow each other at one time; the next step goes on from there. */
@@ -132,30 +131,35 @@ public final class Simulation {
         PowerPhysics.STEP_SECONDS * (Math.floor(s.seconds / PowerPhysics.STEP_SECONDS) + 1);
     double target = Math.min(endSeconds, Math.min(minute, nextEvent));
     circuit.attempt(s, target - s.seconds);
-    boolean crossed = bus.wish(s, circuit, target) != Bus.Wish.NOTHING;
+    boolean crossed = asks(target);
     if (crossed) {
       target = crossing(target);
       circuit.attempt(s, target - s.seconds);
     }
     circuit.keep(s);
     s.seconds = target;
-    boolean switched = circuit.regulate(s);
-    if (crossed || switched || target >= nextEvent) {
+    circuit.regulate(s);
+    if (crossed || target >= nextEvent) {
       settle();
     }
   }
 
-  /** The first time, to a quarter of a second, at which the voltages ask for something. */
+  /** Whether voltages or temperatures at the end of the tried step ask for something. */
+  private boolean asks(double seconds) {
+    return bus.wish(s, circuit, seconds) != Bus.Wish.NOTHING || circuit.wouldSwitch(s);
+  }
+
+  /** The first time, to a quarter of a second, at which the body asks for something. */
   private double crossing(double end) {
     double before = s.seconds;
     double after = end;
     while (after - before > PowerPhysics.EDGE_SECONDS) {
       double middle = (before + after) / 2;
       circuit.attempt(s, middle - s.seconds);
-      if (bus.wish(s, circuit, middle) == Bus.Wish.NOTHING) {
-        before = middle;
-      } else {
+      if (asks(middle)) {
         after = middle;
+      } else {
+        before = middle;
       }
     }
     return after;

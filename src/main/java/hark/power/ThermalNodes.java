@@ -41,10 +41,20 @@ final class ThermalNodes {
     double cubed = radiation * kelvin * kelvin * kelvin;
     double across = coupling * (s.batteryC - s.structureC);
     double into = sunHeatWatts * sunlit + earthHeatWatts + structureWatts + across - cubed * kelvin;
-    double stiffness = thermal.structureJoulePerKelvin() + step * (4 * cubed + coupling);
+    double stiffness = stiffness(thermal.structureJoulePerKelvin(), step * (4 * cubed + coupling));
     triedStructureC = s.structureC + step * into / stiffness;
-    double batteryStiffness = thermal.batteryJoulePerKelvin() + step * coupling;
+    double batteryStiffness = stiffness(thermal.batteryJoulePerKelvin(), step * coupling);
     triedBatteryC = s.batteryC + step * (batteryWatts - across) / batteryStiffness;
+  }
+
+  /** Middle of the step for a slow node; a fast one goes to its equilibrium and not past it. */
+  private static double stiffness(double capacity, double conductanceTimesStep) {
+    return Math.max(capacity + conductanceTimesStep / 2, conductanceTimesStep);
+  }
+
+  /** Battery temperature at the end of the tried step, °C, before any shift. */
+  double triedBatteryCelsius() {
+    return triedBatteryC;
   }
 
   /** Keeps the tried step. */

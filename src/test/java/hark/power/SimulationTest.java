@@ -177,4 +177,34 @@ class SimulationTest {
     assertEquals(PowerPhysics.TRANSITIONS_KEPT, history.transitions().size());
     assertEquals((int) (13 * Bodies.DAY / 300) + 1, history.soc().length, "and goes on to the end");
   }
+
+  /** A dense grid forces short steps, so it shows what the minute costs. */
+  @Test
+  void stepsOfAMinuteAgreeWithStepsOfFiveSeconds() {
+    for (double factor : new double[] {1, 0.6, 0.35}) {
+      Bodies body = new Bodies();
+      body.chargeMinC = 0;
+      body.heater = Optional.of(new PowerModel.Heater(0.5, 2, 6));
+      List<SimulationRequest.TimedChange> changes =
+          List.of(Bodies.at(0, new OnboardChange.ArrayFactor(factor)));
+      double[] none = {};
+      double end = 5 * Bodies.DAY;
+      BodyHistory minutes =
+          Simulation.run(
+              body.model(),
+              Bodies.orbits(5),
+              new SimulationRequest(end, 0, 300, changes, none, none));
+      BodyHistory seconds =
+          Simulation.run(
+              body.model(),
+              Bodies.orbits(5),
+              new SimulationRequest(end, 0, 5, changes, none, none));
+      double worst = 0;
+      for (int i = 0; i < minutes.soc().length; i++) {
+        worst = Math.max(worst, Math.abs(minutes.soc()[i] - seconds.soc()[60 * i]));
+      }
+      double halfAPercentOfCapacity = 0.005;
+      assertTrue(worst < halfAPercentOfCapacity, "array factor " + factor + ": " + worst);
+    }
+  }
 }
