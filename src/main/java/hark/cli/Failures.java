@@ -1,5 +1,6 @@
 package hark.cli;
 
+import hark.journal.JournalUnavailable;
 import hark.problem.BadInput;
 import hark.problem.Problem;
 import java.io.PrintWriter;
@@ -32,7 +33,7 @@ final class Failures {
       }
       return ExitCode.BAD_INPUT;
     }
-    if (failure instanceof CouldNot) {
+    if (failure instanceof CouldNot || failure instanceof JournalUnavailable) {
       err.println(failure.getMessage());
       return ExitCode.COULD_NOT;
     }

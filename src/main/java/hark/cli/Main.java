@@ -19,6 +19,11 @@ import picocli.CommandLine.Command;
       // one line a command, in the order a newcomer needs them
       DemoCommand.class,
       CheckCommand.class,
+      BriefCommand.class,
+      LogCommand.class,
+      JournalCommand.class,
+      NoteCommand.class,
+      AssessCommand.class,
       PassesCommand.class,
       TrackCommand.class,
       EclipsesCommand.class,
@@ -52,6 +57,7 @@ public final class Main implements Runnable {
   static int run(Clock clock, PrintWriter out, PrintWriter err, String... args) {
     Main main = new Main(clock);
     CommandLine line = new CommandLine(main);
+    Seed.acceptEverywhere(line);
     line.setOut(out).setErr(err);
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.registerConverter(java.time.Instant.class, UtcTime::parse);

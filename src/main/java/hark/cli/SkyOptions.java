@@ -8,6 +8,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -37,25 +38,7 @@ final class SkyOptions {
       description = "Begin, UTC such as 2026-10-02T03:14:00Z (default: now).")
   private Instant from;
 
-  @Option(
-      names = "--orekit-data",
-      paramLabel = "DIR",
-      defaultValue = "${env:HARK_OREKIT_DATA}",
-      description = {
-        "Folder of Orekit data: leap seconds and Earth orientation",
-        "(default: $HARK_OREKIT_DATA, else bundled leap seconds and UT1 = UTC)."
-      })
-  private Path orekitData;
-
-  @Option(
-      names = "--seed",
-      paramLabel = "N",
-      description = "Accepted by every command; nothing is random here.")
-  private long seed;
-
-  long seed() {
-    return seed;
-  }
+  @Mixin private EarthOption earth;
 
   /** One set for each object, the newest in force at the begin. */
   List<ElementSet> elementSets(Clock clock) {
@@ -97,8 +80,6 @@ final class SkyOptions {
 
   /** The model of the Earth that was asked for. */
   EarthModel earth() {
-    return orekitData == null || orekitData.toString().isBlank()
-        ? EarthModel.bundled()
-        : EarthModel.fromFolder(orekitData);
+    return earth.earth();
   }
 }

@@ -123,9 +123,9 @@ final class AnomalyRecord {
 
   private static String tell(Assessment assessment, StillFits.Row row) {
     return assessment.groups().stream()
-        .filter(g -> row.title().startsWith(g.title() + " ("))
+        .filter(g -> row.title().equals(StillFits.title(assessment, g)))
         .findFirst()
-        .map(g -> "listening cannot separate these; " + g.wouldSeparate() + " would")
+        .map(g -> g.title() + "; listening cannot separate these, this might: " + g.wouldSeparate())
         .orElse(row.tell());
   }
 

@@ -31,6 +31,7 @@ public final class Brief {
 
   private static final String INDENT = "         ";
   private static final int MOST_TITLE = 40;
+  private static final int MOST_CAUSE = 34;
   private static final int MOST_STATION = 22;
   private static final int MOST_OPTION = 33;
 
@@ -163,7 +164,7 @@ public final class Brief {
               + "  "
               + Page.right(Words.percent(option.heardThisPass()), 9)
               + "  "
-              + Page.cut(Words.inSentence(option.title()), MOST_OPTION));
+              + Page.cut(Words.brief(option.title()), MOST_OPTION));
     }
     long more = planned.size() - 1L - later.size();
     if (more > 0) {
@@ -188,7 +189,7 @@ public final class Brief {
     List<StillFits.Row> shown = StillFits.shown(rows, FITS, LEAST);
     List<String> titles = new ArrayList<>(shown.stream().map(StillFits.Row::title).toList());
     titles.add("What still fits");
-    int width = Page.widest(titles, MOST_TITLE);
+    int width = Page.widest(titles, MOST_CAUSE);
     page.line(
         "  " + Page.left("What still fits", width + 2) + "  at start     now      what would tell");
     for (StillFits.Row row : shown) {

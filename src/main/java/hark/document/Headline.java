@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What a person could say aloud: what to do next, what to beware of, and why. One function for the
@@ -50,9 +51,7 @@ public record Headline(
     List<String> why = new ArrayList<>();
     why.add(option.why());
     against.ifPresent(why::add);
-    if (command) {
-      why.add(Sending.harm(option));
-    } else if (against.isEmpty()) {
+    if (!command && against.isEmpty()) {
       why.add(Sending.undecided(assessment, window));
     }
     why.add(Light.of(assessment, window));
@@ -85,12 +84,20 @@ public record Headline(
     String time = Words.minutesSpoken(length) + (begun ? " more" : "");
     String title = Words.inSentence(option.title());
     if (Options.isCommand(assessment, option)) {
-      return "send " + title + " from " + window.station() + " and listen for " + time;
+      String send = title.startsWith("blind ") ? "send " + title : title;
+      return send + " from " + window.station() + " and listen for " + time;
     }
     if (window.unattended()) {
       return "let " + window.station() + " record for " + time + " (" + title + ")";
     }
-    return title + " at " + window.station() + " for " + time;
+    return atStation(title)
+        ? title + " at " + window.station() + " for " + time
+        : "for the pass over " + window.station() + " (" + time + "), " + title;
+  }
+
+  /** What our own people do at the station; other tasks are only timed by its pass. */
+  private static boolean atStation(String title) {
+    return Stream.of("listen", "record", "check", "watch").anyMatch(title::startsWith);
   }
 
   private static String authority(List<String> names) {

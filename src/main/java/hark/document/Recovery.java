@@ -45,11 +45,17 @@ final class Recovery {
     return parts.isEmpty() ? "" : String.join("; ", parts) + ".";
   }
 
-  /** The cause, or the group it cannot be separated from. */
+  private static boolean never(Assessment assessment, Group group) {
+    return assessment.causes().stream()
+        .filter(c -> group.causes().contains(c.id()))
+        .allMatch(c -> c.selfRecovery().probability() < LEAST);
+  }
+
+  /** The cause, or the group it cannot be separated from when all of that stays silent. */
   private static String title(Assessment assessment, CauseView cause) {
     return assessment.groups().stream()
-        .filter(g -> g.causes().contains(cause.id()))
-        .map(Group::title)
+        .filter(g -> g.causes().contains(cause.id()) && never(assessment, g))
+        .map(g -> StillFits.title(assessment, g))
         .findFirst()
         .orElse(Words.inSentence(cause.title()));
   }

@@ -27,12 +27,17 @@ final class Sending {
           : Optional.of("No station here can send a command.");
     }
     double planned = Options.planned(window).map(Option::heardByHorizon).orElse(0.0);
-    boolean all = commands.stream().allMatch(c -> c.hazard() >= gain(c, planned));
+    boolean all = commands.stream().allMatch(c -> !isBetter(c, planned));
     return all ? Optional.of(discouraged(tempting(commands), planned)) : Optional.empty();
   }
 
   private static boolean anywhere(Assessment assessment) {
     return assessment.windows().stream().anyMatch(w -> !Options.commands(assessment, w).isEmpty());
+  }
+
+  /** It adds notably more to hearing the satellite by the horizon than it may spoil. */
+  private static boolean isBetter(Option command, double planned) {
+    return gain(command, planned) > command.hazard() + NOTABLE;
   }
 
   private static double gain(Option command, double planned) {
@@ -85,17 +90,19 @@ final class Sending {
   static String undecided(Assessment assessment, Window window) {
     double planned = Options.planned(window).map(Option::heardByHorizon).orElse(0.0);
     return Options.commands(assessment, window).stream()
-        .filter(c -> c.hazard() < gain(c, planned))
+        .filter(c -> isBetter(c, planned))
         .findFirst()
-        .map(Sending::close)
+        .map(c -> close(c, planned))
         .orElse("");
   }
 
-  private static String close(Option command) {
+  private static String close(Option command, double planned) {
     return String.format(
-        "%s would be heard by the horizon with %s and may spoil %s: sending it is for people to decide.",
-        Words.sentenceCase(command.title()),
+        "Sending could do better: with %s the chance of hearing it by the horizon is %s instead of %s,"
+            + " and it delays the first sound in %s; people decide, under the licence.",
+        Words.inSentence(command.title()),
         Words.percent(command.heardByHorizon()),
+        Words.percent(planned),
         Words.percent(command.hazard()));
   }
 }

@@ -25,7 +25,7 @@ final class StillFits {
     for (Group group : assessment.groups()) {
       rows.add(
           new Row(
-              group.title() + " (" + Words.count(group.causes().size(), "cause") + ")",
+              title(assessment, group),
               group.prior(),
               group.posterior(),
               group.error(),
@@ -51,6 +51,24 @@ final class StillFits {
     }
     rows.sort(Comparator.comparingDouble(Row::now).reversed().thenComparing(Row::title));
     return rows;
+  }
+
+  /**
+   * A short name for a group: its own, or, when that lists its causes after a colon, the likeliest
+   * of them and how many are like it.
+   */
+  static String title(Assessment assessment, Group group) {
+    int size = group.causes().size();
+    if (!group.title().contains(":")) {
+      return group.title() + " (" + Words.count(size, "cause") + ")";
+    }
+    String likeliest =
+        assessment.causes().stream()
+            .filter(c -> group.causes().contains(c.id()))
+            .max(Comparator.comparingDouble(CauseView::posterior))
+            .map(c -> Words.inSentence(c.title()))
+            .orElse(group.title());
+    return size < 2 ? likeliest : likeliest + ", or " + (size - 1) + " like it";
   }
 
   /** The heaviest, and "nothing wrong" always: how far it has moved says most. */

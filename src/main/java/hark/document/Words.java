@@ -137,7 +137,8 @@ public final class Words {
     if (share >= 0.95) {
       return share >= 1 ? "all" : "nearly all";
     }
-    return SMALL[(int) Math.round(10 * share)] + " in ten";
+    int tenths = (int) Math.round(10 * share);
+    return tenths == 5 ? "half" : SMALL[tenths] + " in ten";
   }
 
   /** A share of cases: {@code most}, {@code about half}, {@code some}, {@code a few}. */
@@ -196,6 +197,11 @@ public final class Words {
     }
     int last = items.size() - 1;
     return String.join(", ", items.subList(0, last)) + " " + word + " " + items.get(last);
+  }
+
+  /** A title without what stands in brackets at its end, for a narrow column. */
+  static String brief(String title) {
+    return inSentence(title).replaceAll("\\s*\\([^()]*\\)$", "");
   }
 
   /** First letter large. */

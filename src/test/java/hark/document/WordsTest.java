@@ -64,6 +64,7 @@ class WordsTest {
     "0.01, fewer than one in twenty",
     "0.06, one in ten",
     "0.44, four in ten",
+    "0.5, half",
     "0.94, nine in ten",
     "0.96, nearly all",
     "1, all"

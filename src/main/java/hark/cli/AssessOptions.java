@@ -1,0 +1,77 @@
+package hark.cli;
+
+import hark.assessment.Assessment;
+import hark.assessment.AssessmentRequest;
+import hark.assessment.Assessor;
+import java.nio.file.Path;
+import java.time.Instant;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Options shared by the commands that assess a mission; use as a mixin. */
+final class AssessOptions {
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec command;
+
+  @Mixin private EarthOption earth;
+
+  @Parameters(paramLabel = "MISSION", description = "The mission folder.")
+  private Path folder;
+
+  @Option(
+      names = "--now",
+      paramLabel = "T",
+      description =
+          "Assess as of this time, UTC; later entries are ignored (default: the mission's own clock,"
+              + " else now).")
+  private Instant now;
+
+  @Option(
+      names = "--days",
+      paramLabel = "D",
+      description = "How far to look ahead, days up to 60 (default: ${DEFAULT-VALUE}).")
+  private double days = AssessmentRequest.USUAL_HORIZON_DAYS;
+
+  @Option(
+      names = "--members",
+      paramLabel = "N",
+      description =
+          "Bodies simulated for each small set of causes; more is finer and slower"
+              + " (default: ${DEFAULT-VALUE}).")
+  private int members = AssessmentRequest.USUAL_MEMBERS;
+
+  @Option(
+      names = "--seed",
+      paramLabel = "N",
+      description = "Seed of all draws (default: ${DEFAULT-VALUE}).")
+  private long seed = 1;
+
+  /** The mission that was named. */
+  MissionRecord read() {
+    return MissionRecord.read(folder);
+  }
+
+  /** The time to assess at. */
+  Instant now(MissionRecord mission) {
+    return now == null ? mission.now(Main.of(command).clock()) : now;
+  }
+
+  /** Assesses the mission with its journal. */
+  Assessment assess(MissionRecord mission) {
+    AssessmentRequest request = request(now(mission));
+    return Assessor.assess(mission.mission(), mission.entries(), request, earth.earth());
+  }
+
+  private AssessmentRequest request(Instant at) {
+    int threads = AssessmentRequest.at(at).threads();
+    try {
+      return new AssessmentRequest(at, days, members, seed, threads);
+    } catch (IllegalArgumentException e) {
+      throw new ParameterException(command.commandLine(), e.getMessage(), e);
+    }
+  }
+}

@@ -1,0 +1,133 @@
+package hark.cli;
+
+import hark.evidence.Entry;
+import hark.evidence.EvidenceKinds;
+import hark.problem.BadInput;
+import hark.problem.Problem;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code hark log MISSION KIND key=value …}: appends an entry to the journal. */
+@Command(
+    name = "log",
+    description = {
+      "Append an entry to the journal; prints its number when it is on disk.",
+      "Kinds and keys:",
+      "  nothing-heard  station, from, to (or pass=AOS), frequency_hz, window_hz, object, offset_s,",
+      "                 way=decoder|ear|waterfall|recording, noise_db",
+      "  heard          station, from, to (or pass=AOS), level_db, level_sd_db, frequency_hz,",
+      "                 form=carrier|morse|frames|fragment, call_sign, object",
+      "  telemetry      at, volts, volts_sd",
+      "  station-check  station, at, result=heard|missed, level_db, expected_db, same_hand=yes|no,",
+      "                 same_band=yes|no",
+      "  not-listened   station, from, to (or pass=AOS), why",
+      "  note           at, text",
+      "  correction     of=N, then the keys that replace (key= takes one away), or withdrawn=yes",
+      "Come later and are refused by name: outside-report, object, command-sent, motion, separation,"
+          + " doppler, search-result; other telemetry than volts."
+    },
+    mixinStandardHelpOptions = true)
+final class LogCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+  @Mixin private EarthOption earth;
+
+  @Parameters(index = "0", paramLabel = "MISSION", description = "The mission folder.")
+  private Path folder;
+
+  @Parameters(index = "1", paramLabel = "KIND", description = "What sort of entry.")
+  private String kind;
+
+  @Parameters(index = "2..*", arity = "0..*", paramLabel = "key=value", description = "Its keys.")
+  private List<String> pairs = List.of();
+
+  @Option(names = "--at", paramLabel = "T", description = "When it happened, UTC (default: now).")
+  private Instant at;
+
+  @Option(names = "--who", paramLabel = "W", description = "Who writes this.")
+  private String who;
+
+  @Option(names = "--note", paramLabel = "N", description = "Words beside it.")
+  private String note;
+
+  @Override
+  public Integer call() {
+    MissionRecord mission = MissionRecord.read(folder);
+    Clock clock = Main.of(spec).clock();
+    Instant time = at == null ? mission.now(clock) : at;
+    Entry entry = mission.log(clock, earth.earth(), time, kind, keys());
+    PrintWriter out = spec.commandLine().getOut();
+    out.println(entry.number());
+    out.flush();
+    remark(mission, entry);
+    return ExitCode.DONE;
+  }
+
+  /** A mission with a clock of its own may be told of what its clock has not reached. */
+  private void remark(MissionRecord mission, Entry entry) {
+    mission
+        .mission()
+        .now()
+        .filter(now -> entry.evidence().end().isAfter(now))
+        .ifPresent(
+            now ->
+                spec.commandLine()
+                    .getErr()
+                    .println(
+                        "The mission's own clock stands at "
+                            + UtcTime.print(now)
+                            + "; this entry counts with --now "
+                            + UtcTime.print(entry.evidence().end())
+                            + " or later."));
+  }
+
+  private Map<String, String> keys() {
+    Map<String, String> keys = new TreeMap<>();
+    List<Problem> problems = new ArrayList<>();
+    for (String pair : pairs) {
+      int equals = pair.indexOf('=');
+      if (equals < 1) {
+        problems.add(
+            new Problem(
+                "'" + pair + "' is not key=value", "argument", "write it as " + hint(pair)));
+      } else {
+        put(keys, pair.substring(0, equals), pair.substring(equals + 1), problems);
+      }
+    }
+    if (who != null) {
+      put(keys, "who", who, problems);
+    }
+    if (note != null) {
+      put(keys, "note", note, problems);
+    }
+    if (!problems.isEmpty()) {
+      throw new BadInput(problems);
+    }
+    return keys;
+  }
+
+  private String hint(String pair) {
+    boolean known = EvidenceKinds.list().contains(kind);
+    String key = known ? EvidenceKinds.keysOf(kind).get(0) : "key";
+    return key + "=" + pair;
+  }
+
+  private static void put(
+      Map<String, String> keys, String key, String value, List<Problem> problems) {
+    if (keys.putIfAbsent(key, value) != null) {
+      problems.add(new Problem(key + " is given twice", "key " + key, "leave one out"));
+    }
+  }
+}
