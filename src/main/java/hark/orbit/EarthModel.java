@@ -33,12 +33,12 @@ public final class EarthModel {
   public static final double FLATTENING = 1 / 298.257223563;
 
   private final TimeScale utc;
-  private final Frame teme;
+  private final Frames frames;
   private final Optional<EOPHistory> orientation;
 
-  private EarthModel(TimeScale utc, Frame teme, Optional<EOPHistory> orientation) {
+  private EarthModel(TimeScale utc, Frames frames, Optional<EOPHistory> orientation) {
     this.utc = utc;
-    this.teme = teme;
+    this.frames = frames;
     this.orientation = orientation;
   }
 
@@ -52,7 +52,7 @@ public final class EarthModel {
             () -> {
               throw new UnsupportedOperationException("no bodies of the solar system are bundled");
             });
-    return new EarthModel(scales.getUTC(), frames.getTEME(), Optional.empty());
+    return new EarthModel(scales.getUTC(), frames, Optional.empty());
   }
 
   /**
@@ -70,7 +70,7 @@ public final class EarthModel {
       context.getDataProvidersManager().addProvider(new DirectoryCrawler(folder.toFile()));
       EOPHistory history = context.getFrames().getEOPHistory(IERSConventions.IERS_2010, true);
       return new EarthModel(
-          context.getTimeScales().getUTC(), context.getFrames().getTEME(), Optional.of(history));
+          context.getTimeScales().getUTC(), context.getFrames(), Optional.of(history));
     } catch (OrekitException e) {
       throw BadInput.of(
           "the folder cannot be used as Orekit data: " + e.getMessage(),
@@ -86,7 +86,11 @@ public final class EarthModel {
   }
 
   Frame teme() {
-    return teme;
+    return frames.getTEME();
+  }
+
+  Frames frames() {
+    return frames;
   }
 
   TimeScale utc() {

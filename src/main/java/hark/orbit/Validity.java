@@ -19,9 +19,16 @@ final class Validity {
     this.trajectory = trajectory;
   }
 
-  /** First invalid second of a span, or NaN. */
+  /**
+   * First invalid second of a span, or NaN. What ended between epoch and span is not raised again,
+   * even where the theory would give some state there.
+   */
   static double end(Trajectory trajectory, double from, double to) {
-    return new Validity(trajectory).find(from, to);
+    Validity validity = new Validity(trajectory);
+    if (from > 0 && !Double.isNaN(validity.find(0, from))) {
+      return from;
+    }
+    return validity.find(from, to);
   }
 
   private double find(double from, double to) {
