@@ -18,6 +18,7 @@ import picocli.CommandLine.Command;
     subcommands = {
       // one line a command, in the order a newcomer needs them
       DemoCommand.class,
+      ServeCommand.class,
       CheckCommand.class,
       BriefCommand.class,
       LogCommand.class,

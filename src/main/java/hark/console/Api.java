@@ -32,7 +32,8 @@ final class Api {
         .on("GET", "/api/assessment", (path, body) -> assessment())
         .on("GET", JOURNAL, (path, body) -> Reply.json(200, PageJson.journal(model.entries())))
         .on("POST", JOURNAL, (path, body) -> append(body))
-        .on("GET", "/api/procedures/{id}", (path, body) -> procedure(path.get("id")));
+        .on("GET", "/api/procedures/{id}", (path, body) -> procedure(path.get("id")))
+        .on("GET", "/api/windows/{id}/sky", (path, body) -> sky(path.get("id")));
   }
 
   private Reply assessment() {
@@ -60,6 +61,16 @@ final class Api {
     return found
         .map(procedure -> Reply.html(procedures.html(procedure)))
         .orElseGet(() -> Reply.problem(404, "there is no procedure '" + id + "'", "", ""));
+  }
+
+  private Reply sky(String windowId) {
+    return revisions.current().stream()
+        .flatMap(now -> now.assessment().windows().stream())
+        .filter(window -> window.id().equals(windowId))
+        .findFirst()
+        .flatMap(model::sky)
+        .map(sky -> Reply.json(200, PageJson.sky(sky)))
+        .orElseGet(() -> Reply.problem(404, "there is no window '" + windowId + "'", "", ""));
   }
 
   private NewEntry parse(String body) {

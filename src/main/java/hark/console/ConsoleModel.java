@@ -1,9 +1,11 @@
 package hark.console;
 
 import hark.assessment.Assessment;
+import hark.assessment.Assessment.Window;
 import hark.evidence.Entry;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What the console shows and where its form writes. The server knows no mission, journal or clock
@@ -30,6 +32,9 @@ public interface ConsoleModel {
   /** Windows that have ended, latest first, so that an outcome can be logged for them. */
   List<PastWindow> pastWindows();
 
+  /** How the sky looks from a window's station while it lasts; empty when that is not known. */
+  Optional<SkyView> sky(Window window);
+
   /** The time it is for the mission. */
   Instant now();
 
@@ -38,6 +43,20 @@ public interface ConsoleModel {
 
   /** A sentence the page must always show, such as that nothing logged is kept; may be empty. */
   String notice();
+
+  /**
+   * A piece of sky.
+   *
+   * @param skyline what the station cannot see beneath, all round, by azimuth
+   * @param tracks one for each candidate, by object
+   */
+  record SkyView(List<Direction> skyline, List<Track> tracks) {}
+
+  /** Where a candidate is predicted, evenly spaced in time from {@code from}. */
+  record Track(String object, Instant from, double stepSeconds, List<Direction> points) {}
+
+  /** A direction: azimuth from north through east, and elevation, degrees. */
+  record Direction(double azimuthDeg, double elevationDeg) {}
 
   /** A station's window that has ended. */
   record PastWindow(String station, Instant from, Instant to, double maxElevationDeg) {}

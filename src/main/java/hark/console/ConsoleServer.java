@@ -18,6 +18,7 @@ import org.eclipse.jetty.server.handler.ContextHandlerCollection;
 import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.eclipse.jetty.server.handler.SizeLimitHandler;
 import org.eclipse.jetty.util.component.LifeCycle;
+import org.eclipse.jetty.util.resource.ResourceFactory;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 
 /** The console's server: starts, serves one page over a model, stops cleanly. */
@@ -107,8 +108,10 @@ public final class ConsoleServer implements AutoCloseable {
   }
 
   private Handler handlers(Handler routes, Handler events) {
+    ResourceFactory resources = ResourceFactory.of(server);
     Handler files =
-        new ContextHandlerCollection(WebFiles.page(settings.webFolder()), WebFiles.litHtml());
+        new ContextHandlerCollection(
+            WebFiles.page(resources, settings.webFolder()), WebFiles.litHtml(resources));
     SizeLimitHandler sized = new SizeLimitHandler(BODY_LIMIT, -1);
     sized.setHandler(new Handler.Sequence(events, routes, files));
     String hash = WebFiles.importMapHash(settings.webFolder());
@@ -128,7 +131,11 @@ public final class ConsoleServer implements AutoCloseable {
       org.eclipse.jetty.server.Request request,
       org.eclipse.jetty.server.Response response,
       org.eclipse.jetty.util.Callback callback) {
-    int status = Math.max(400, response.getStatus());
+    int status = response.getStatus();
+    if (status < 400) { // 304, "not modified", comes this way too and has no body
+      response.write(true, null, callback);
+      return true;
+    }
     String what =
         status == 404 ? "there is nothing at this address" : "the request could not be answered";
     Reply.problem(status, what, request.getHttpURI().getPath(), "").send(response, callback);

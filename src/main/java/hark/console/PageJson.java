@@ -1,34 +1,19 @@
 package hark.console;
 
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.SerializerProvider;
-import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.fasterxml.jackson.databind.ser.std.StdSerializer;
-import hark.assessment.Assessment;
+import hark.document.AssessmentJson;
 import hark.evidence.Entry;
-import java.io.IOException;
 import java.time.Instant;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeFormatterBuilder;
 import java.util.List;
-import java.util.Optional;
 
 /** What the page reads, as JSON. */
 final class PageJson {
   private static final DateTimeFormatter MILLIS =
       new DateTimeFormatterBuilder().appendInstant(3).toFormatter();
-
-  private static final ObjectMapper MAPPER =
-      new ObjectMapper()
-          .registerModule(
-              new SimpleModule()
-                  .addSerializer(new InstantText())
-                  .addSerializer(new OptionalValue()));
 
   private PageJson() {}
 
@@ -40,7 +25,7 @@ final class PageJson {
         .put("now", time(model.now()))
         .put("own", model.ownClock())
         .put("notice", model.notice());
-    page.set("assessment", assessment(revision.assessment()));
+    page.set("assessment", AssessmentJson.of(revision.assessment()));
     page.set("journal", journal(revision.entries()).get("entries"));
     ArrayNode past = page.putArray("pastWindows");
     for (ConsoleModel.PastWindow window : model.pastWindows()) {
@@ -51,10 +36,6 @@ final class PageJson {
           .put("maxElevationDeg", window.maxElevationDeg());
     }
     return page;
-  }
-
-  private static JsonNode assessment(Assessment assessment) {
-    return MAPPER.valueToTree(assessment);
   }
 
   static ObjectNode journal(List<Entry> entries) {
@@ -76,6 +57,31 @@ final class PageJson {
     return journal;
   }
 
+  /** Directions are pairs of azimuth and elevation, rounded to a hundredth of a degree. */
+  static ObjectNode sky(ConsoleModel.SkyView sky) {
+    ObjectNode node = JsonNodeFactory.instance.objectNode();
+    directions(node.putArray("skyline"), sky.skyline());
+    ArrayNode tracks = node.putArray("tracks");
+    for (ConsoleModel.Track track : sky.tracks()) {
+      ObjectNode one = tracks.addObject();
+      one.put("object", track.object())
+          .put("from", time(track.from()))
+          .put("stepSeconds", track.stepSeconds());
+      directions(one.putArray("points"), track.points());
+    }
+    return node;
+  }
+
+  private static void directions(ArrayNode into, List<ConsoleModel.Direction> from) {
+    for (ConsoleModel.Direction each : from) {
+      into.addArray().add(hundredth(each.azimuthDeg())).add(hundredth(each.elevationDeg()));
+    }
+  }
+
+  private static double hundredth(double degrees) {
+    return Math.round(degrees * 100) / 100.0;
+  }
+
   /** Tells the page what became of a recomputation. */
   static void tell(EventStream events, Revisions.News news) {
     ObjectNode data = JsonNodeFactory.instance.objectNode();
@@ -91,33 +97,5 @@ final class PageJson {
 
   static String time(Instant time) {
     return MILLIS.format(time);
-  }
-
-  private static final class InstantText extends StdSerializer<Instant> {
-    private static final long serialVersionUID = 1L;
-
-    InstantText() {
-      super(Instant.class);
-    }
-
-    @Override
-    public void serialize(Instant value, JsonGenerator out, SerializerProvider provider)
-        throws IOException {
-      out.writeString(time(value));
-    }
-  }
-
-  private static final class OptionalValue extends StdSerializer<Optional<?>> {
-    private static final long serialVersionUID = 1L;
-
-    OptionalValue() {
-      super(Optional.class, false);
-    }
-
-    @Override
-    public void serialize(Optional<?> value, JsonGenerator out, SerializerProvider provider)
-        throws IOException {
-      provider.defaultSerializeValue(value.orElse(null), out);
-    }
   }
 }

@@ -86,7 +86,8 @@ final class Revisions implements AutoCloseable {
       current = Optional.of(revision);
       return new News.Ready(revision);
     } catch (RuntimeException e) {
-      LOG.warn("The assessment could not be worked out", e);
+      LOG.warn("The assessment could not be worked out: {}", e.toString());
+      LOG.debug("Where it failed", e);
       return new News.Failed(
           new Problem(
               "the numbers could not be worked out: " + e.getMessage(),

@@ -1,5 +1,6 @@
 package hark.console;
 
+import hark.journal.JournalUnavailable;
 import hark.problem.BadInput;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -13,6 +14,7 @@ import org.eclipse.jetty.server.Handler;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
+import org.eclipse.jetty.util.URIUtil;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -41,7 +43,8 @@ final class Routes extends Handler.Abstract {
   @Override
   public boolean handle(Request request, Response response, Callback callback) {
     String path = Request.getPathInContext(request);
-    if (!path.startsWith("/api/")) {
+    // The page's own module folder is called api/ too; its files are no business of this router.
+    if (!path.startsWith("/api/") || path.endsWith(".js")) {
       return false;
     }
     reply(request, path).send(response, callback);
@@ -62,19 +65,28 @@ final class Routes extends Handler.Abstract {
         here.stream().map(Route::method).distinct().collect(Collectors.joining(", ")));
   }
 
+  private static Map<String, String> decoded(Map<String, String> params) {
+    return params.entrySet().stream()
+        .collect(Collectors.toMap(Map.Entry::getKey, e -> URIUtil.decodePath(e.getValue())));
+  }
+
   private static Reply answer(Route route, Request request, String path) {
     try {
       String body =
           route.method.equals("GET")
               ? ""
               : Content.Source.asString(request, StandardCharsets.UTF_8);
-      return route.action.answer(route.template.getPathParams(path), body);
+      return route.action.answer(decoded(route.template.getPathParams(path)), body);
     } catch (BadInput bad) {
       return Reply.problems(400, bad.problems());
+    } catch (JournalUnavailable e) {
+      return Reply.problem(
+          503, e.getMessage(), "the journal", "nothing was written down; try again");
     } catch (HttpException.RuntimeException e) {
       return Reply.problem(e.getCode(), "the request was refused: " + e.getReason(), path, "");
     } catch (Exception e) {
-      LOG.error("{} {} failed", request.getMethod(), path, e);
+      LOG.error("{} {} failed: {}", request.getMethod(), path, e.toString());
+      LOG.debug("Where it failed", e);
       return Reply.problem(
           500, "an unexpected defect stopped this", path, "the terminal has the particulars");
     }

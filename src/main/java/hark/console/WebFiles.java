@@ -23,19 +23,19 @@ final class WebFiles {
 
   private WebFiles() {}
 
-  static ContextHandler page(Optional<Path> folder) {
+  static ContextHandler page(ResourceFactory resources, Optional<Path> folder) {
     Resource web =
         folder
-            .map(ResourceFactory.root()::newResource)
-            .orElseGet(() -> ResourceFactory.root().newClassLoaderResource("web/"));
+            .map(resources::newResource)
+            .orElseGet(() -> resources.newClassLoaderResource("web/"));
     return files("/", web);
   }
 
   /** lit-html of its WebJar, under a path without its version. */
-  static ContextHandler litHtml() {
+  static ContextHandler litHtml(ResourceFactory resources) {
     String version = version("org.webjars.npm", "lit-html");
     String place = "META-INF/resources/webjars/lit-html/" + version + "/";
-    return files("/lib/lit-html", ResourceFactory.root().newClassLoaderResource(place));
+    return files("/lib/lit-html", resources.newClassLoaderResource(place));
   }
 
   /** The hash by which the content policy lets the page's import map through. */

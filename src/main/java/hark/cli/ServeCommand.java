@@ -1,0 +1,127 @@
+package hark.cli;
+
+import hark.assessment.AssessmentRequest;
+import hark.console.ConsoleSettings;
+import hark.document.Brief;
+import hark.problem.BadInput;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code hark serve MISSION}: the console, until it is interrupted. */
+@Command(
+    name = "serve",
+    description = {
+      "Serve the console: one page that says what to do next and why, and takes down what happened.",
+      "It listens on this machine only. Log-ins for a crew come later, and until then any other"
+          + " address is refused."
+    },
+    mixinStandardHelpOptions = true)
+final class ServeCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Parameters(
+      arity = "0..1",
+      paramLabel = "MISSION",
+      description = "The mission folder; left out with --demo.")
+  private Path folder;
+
+  @Option(names = "--demo", description = "Serve the built-in demo; nothing logged is kept.")
+  private boolean demo;
+
+  @Option(names = "--brief", description = "Print the brief first.")
+  private boolean brief;
+
+  @Option(
+      names = "--bind",
+      defaultValue = "127.0.0.1",
+      description = "Loopback address to listen on (default: ${DEFAULT-VALUE}).")
+  private String bind;
+
+  @Option(
+      names = "--port",
+      defaultValue = "8417",
+      description = "Port to listen on; 0 takes a free one (default: ${DEFAULT-VALUE}).")
+  private int port;
+
+  @Option(
+      names = "--days",
+      defaultValue = "" + AssessmentRequest.USUAL_HORIZON_DAYS,
+      description = "Days to look ahead (default: ${DEFAULT-VALUE}).")
+  private double days;
+
+  @Option(
+      names = "--members",
+      defaultValue = "" + AssessmentRequest.USUAL_MEMBERS,
+      description = "Bodies for each small event set (default: ${DEFAULT-VALUE}).")
+  private int members;
+
+  @Option(
+      names = "--seed",
+      defaultValue = "1",
+      description = "Seed of everything random (default: ${DEFAULT-VALUE}).")
+  private long seed;
+
+  @Option(
+      names = "--web",
+      hidden = true,
+      paramLabel = "DIR",
+      description = "Serve the page's files from a folder, for those who work on the page.")
+  private Path web;
+
+  @Override
+  public Integer call() {
+    if (demo == (folder != null)) {
+      throw new ParameterException(
+          spec.commandLine(),
+          demo
+              ? "--demo takes no mission folder; leave one of them out"
+              : "name a mission folder, or take --demo");
+    }
+    ConsoleSettings settings = ConsoleSettings.of(bind, port);
+    if (web != null) {
+      settings = settings.withWebFolder(web.toAbsolutePath());
+    }
+    request(Instant.EPOCH);
+    serve(settings);
+    return ExitCode.DONE;
+  }
+
+  private void serve(ConsoleSettings settings) {
+    Main main = Main.of(spec);
+    PrintWriter out = spec.commandLine().getOut();
+    Desk desk =
+        demo
+            ? Desk.demo(main.clock(), this::request)
+            : Desk.folder(folder, main.clock(), this::request);
+    try {
+      desk.serve(settings);
+      if (brief) {
+        out.println(Brief.of(desk.assess(), false));
+      }
+    } catch (RuntimeException e) {
+      desk.close();
+      throw e;
+    }
+    out.println(desk.name() + " is served on " + desk.address() + " (Ctrl-C stops it)");
+    out.flush();
+    Runtime.getRuntime().addShutdownHook(new Thread(desk::close, "hark-stop"));
+    Lingering.serving();
+  }
+
+  private AssessmentRequest request(Instant now) {
+    try {
+      int threads = AssessmentRequest.at(now).threads();
+      return new AssessmentRequest(now, days, members, seed, threads);
+    } catch (IllegalArgumentException e) {
+      throw BadInput.of(e.getMessage(), "--days, --members", "take the usual numbers");
+    }
+  }
+}

@@ -1,0 +1,86 @@
+// @ts-check
+/** @typedef {import('./types.js').Assessment} Assessment */
+/** @typedef {import('./types.js').Cause} Cause */
+/**
+ * A row of "what still fits".
+ * @typedef {{id: string, title: string, prior: number, now: number, error: number, tell: string,
+ *   members: Cause[], cause: Cause|null, wouldSeparate: string}} Row
+ */
+
+/** Rows below this now, and never large, stand in the folded rest. */
+export const SMALL = 0.01;
+const ONCE_LARGE = 0.05;
+
+/**
+ * Causes as rows, an inseparable group as one of them, largest first; nothing wrong among them.
+ * @param {Assessment} a
+ * @returns {Row[]}
+ */
+export function rows(a) {
+  const grouped = new Set(a.groups.flatMap((g) => g.causes));
+  const byId = new Map(a.causes.map((c) => [c.id, c]));
+  /** @type {Row[]} */
+  const all = a.causes.filter((c) => !grouped.has(c.id)).map(single);
+  for (const g of a.groups) {
+    const members = g.causes.flatMap((id) => byId.get(id) ?? []);
+    all.push({
+      id: g.id, title: groupTitle(g, members), prior: g.prior, now: g.posterior, error: g.error,
+      tell: '', members, cause: null, wouldSeparate: g.wouldSeparate,
+    });
+  }
+  const nothing = a.explanations.find((e) => e.events.length === 0);
+  if (nothing) {
+    all.push({
+      id: 'nothing-wrong', title: nothing.title, prior: nothing.prior, now: nothing.posterior,
+      error: nothing.error, tell: 'any reception', members: [], cause: null, wouldSeparate: '',
+    });
+  }
+  return all.sort((x, y) => y.now - x.now);
+}
+
+/**
+ * A group that is named by listing its causes gets a short name; the causes stand beside it.
+ * @param {import('./types.js').Group} g
+ * @param {Cause[]} members
+ */
+function groupTitle(g, members) {
+  const listed = members.length > 0 && members.every((c) => g.title.includes(c.title));
+  return listed ? members.map((c) => c.title).join(', ') : g.title;
+}
+
+/** @param {Cause} c @returns {Row} */
+export function single(c) {
+  return {
+    id: c.id, title: c.title, prior: c.prior, now: c.posterior, error: c.error,
+    tell: c.signature, members: [], cause: c, wouldSeparate: '',
+  };
+}
+
+/** @param {Row[]} all */
+export function split(all) {
+  const large = all.filter((r) => r.now >= SMALL || r.prior >= ONCE_LARGE);
+  return { large, small: all.filter((r) => !large.includes(r)) };
+}
+
+/**
+ * What the last entry moved most, as pairs of title and bits; a group counts once when its causes
+ * moved alike.
+ * @param {Assessment} a
+ * @param {Record<string, number>} bits
+ * @param {number} limit
+ */
+export function movers(a, bits, limit) {
+  const groups = new Map(a.groups.flatMap((g) => g.causes.map((id) => [id, g])));
+  const titles = new Map(a.causes.map((c) => [c.id, c.title]));
+  /** @type {Map<string, {title: string, bits: number}>} */
+  const seen = new Map();
+  for (const [id, moved] of Object.entries(bits)) {
+    const group = groups.get(id);
+    const key = group ? `${group.id} ${moved.toFixed(1)}` : id;
+    if (!seen.has(key)) seen.set(key, { title: group?.title ?? titles.get(id) ?? id, bits: moved });
+  }
+  return [...seen.values()]
+    .filter((m) => Math.abs(m.bits) >= 0.05)
+    .sort((x, y) => Math.abs(y.bits) - Math.abs(x.bits))
+    .slice(0, limit);
+}

@@ -1,0 +1,31 @@
+// @ts-check
+import { html } from 'lit-html';
+import { clockSeconds, ms, span } from '../model/time.js';
+import { degrees, hours, lower, percentError, percentRange } from '../model/numbers.js';
+import { next, shownOption } from '../model/windows.js';
+/** @typedef {import('../model/state.js').State} State */
+
+/** The numbers under the sentence. @param {State} s */
+export function facts(s) {
+  const a = s.page.assessment;
+  const w = next(a.windows, s.now);
+  if (!w) return html`<p class="facts none">No station sees it within ${a.horizonDays} days.</p>`;
+  const option = shownOption(w);
+  const rising = w.geometry[0] ? `, rising ${degrees(w.geometry[0].aosAzimuthDeg)}` : '';
+  const wait = ms(w.aos) - s.now;
+  return html`
+    <dl class="facts">
+      ${fact(`${clockSeconds(w.aos)}, ${degrees(w.maxElevationDeg)}`, `${w.station}${rising}, ${wait > 0 ? `in ${span(wait)}` : 'now'}`, s, 'window')}
+      ${fact(percentError(w.beaconOn, w.beaconOnError), 'beacon on', s, 'beacon')}
+      ${option ? fact(percentError(option.heardThisPass, option.heardThisPassError), `we hear it: ${lower(option.title)}`, s, 'heard') : ''}
+      ${fact(percentRange(w.socP25, w.socP75), 'battery, middle half', s, 'battery')}
+      ${option ? fact(hours(option.costHours), `of ${hours(a.crewHoursPerWeek)} a week`, s, 'cost') : ''}
+    </dl>`;
+}
+
+/** @param {string} value @param {string} name @param {State} s @param {string} id */
+function fact(value, name, s, id) {
+  const changed = s.before[id] !== undefined && s.before[id] !== value;
+  s.shown[id] = value;
+  return html`<div><dt>${name}</dt><dd data-fact=${id} class=${changed ? 'changed' : ''}>${value}</dd></div>`;
+}

@@ -1,0 +1,39 @@
+// @ts-check
+import { html } from 'lit-html';
+import { answer } from './answer.js';
+import { dayView } from './day.js';
+import { facts } from './facts.js';
+import { fits } from './fits.js';
+import { knowing } from './knowing.js';
+import { log } from './log.js';
+import { masthead } from './masthead.js';
+import { pointing } from './pointing.js';
+import { record } from './record.js';
+import { since } from './since.js';
+import { windowsView } from './windows.js';
+/** @typedef {import('../model/state.js').State} State */
+/** @typedef {import('../model/state.js').Actions} Actions */
+
+/** The whole page. @param {State} s @param {Actions} act */
+export const page = (s, act) => html`
+  <a class="skip" href="#log-title">to the form</a>
+  ${masthead(s, act)}
+  <main>
+    <div class="top"><div>${answer(s)}${facts(s)}</div>${pointing(s)}</div>
+    <div class="below"><p class="status" role="status">${s.written} ${s.status}</p>
+      <a href="#log-title">write down what happened</a></div>
+    ${dayView(s, act)}
+    <div class="columns">
+      ${fits(s)}
+      <div>${since(s)}${knowing(s)}</div>
+    </div>
+    <div class="columns even">
+      ${windowsView(s, act)}
+      <div>${log(s, act)}${record(s)}</div>
+    </div>
+  </main>
+  <footer>
+    <p>${s.page.assessment.members.toLocaleString('en')} simulated bodies, seed ${s.page.assessment.seed}, revision ${s.page.revision}.
+      Hark never transmits and drives no hardware by itself. Whether to send is for the licence holder to decide, under the
+      rules of the place.</p>
+  </footer>`;
