@@ -64,14 +64,14 @@ public final class CommandLink {
     Station.Transmit transmit = station.transmit().orElseThrow();
     ReceiverRadio receiver = input.receiver();
     double late =
-        nodes.alongTrackZ[node]
+        nodes.alongTrackZ()[node]
             * input
                 .candidates()
-                .get(nodes.object[node])
+                .get(nodes.object()[node])
                 .sdSeconds(input.instant(seconds), input.now());
     PassGeometry.Point there = new PassGeometry.Point();
     PassGeometry.Point aim = new PassGeometry.Point();
-    window.paths().get(nodes.object[node]).at(seconds - late, there);
+    window.paths().get(nodes.object()[node]).at(seconds - late, there);
     window.paths().get(followed).at(seconds, aim);
     double mistuned =
         Math.abs(

@@ -19,9 +19,6 @@ import java.util.Optional;
  * members.
  */
 public final class Diagnosis {
-  /** Hearing nodes for each candidate object in each group. */
-  private static final int NODES_PER_OBJECT = 12;
-
   private final DiagnosisInput input;
   private final List<Eclipse> eclipses;
   private final Illumination light;
@@ -50,12 +47,10 @@ public final class Diagnosis {
             input,
             new Population.Setting(light, proposal, read.probeSeconds(), checkpoints),
             workers);
-    nodes = new HearingNodes[Draws.GROUPS];
-    for (int group = 0; group < nodes.length; group++) {
-      nodes[group] = new HearingNodes(input.candidates(), NODES_PER_OBJECT, input.seed(), group);
-    }
     ear = new Ear(input.beacons(), input.body().typical());
-    weighing = new Weighing(input, population, clues, nodes, ear);
+    Weigher weigher = new Weigher(input, ear);
+    nodes = new HearingProposal(input, clues, weigher).choose(workers);
+    weighing = new Weighing(input.stations().size(), population, clues, nodes, weigher);
     weighing.run(workers);
     jackknife = new Jackknife(population, weighing.prefix[clues.size()]);
     marginals = new Marginals(input, population);
@@ -220,8 +215,8 @@ public final class Diagnosis {
     double total = 0;
     for (int m = 0; m < weights.length; m++) {
       HearingNodes group = nodes[population.members.get(m).group()];
-      for (int n = 0; n < group.count; n++) {
-        sums[group.object[n]] += weights[m] * weighing.nodeShare[m][n];
+      for (int n = 0; n < group.count(); n++) {
+        sums[group.object()[n]] += weights[m] * weighing.nodeShare[m][n];
       }
       total += weights[m];
     }
@@ -333,9 +328,9 @@ public final class Diagnosis {
     double share = 0;
     int known = -1;
     boolean sends = false;
-    for (int n = 0; n < group.count; n++) {
-      if (group.object[n] != known) {
-        known = group.object[n];
+    for (int n = 0; n < group.count(); n++) {
+      if (group.object()[n] != known) {
+        known = group.object()[n];
         PassGeometry path = sky.paths().get(known);
         sends = Ear.sends(member, population.bodies.get(member.body()), path, sky.from(), sky.to());
       }

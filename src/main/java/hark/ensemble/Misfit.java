@@ -71,8 +71,7 @@ final class Misfit {
       }
       double sd =
           Math.hypot(
-              clue.sdVolts(),
-              Weighing.DISCREPANCY_VOLTS_PER_CELL * body.model().battery().series());
+              clue.sdVolts(), Weigher.DISCREPANCY_VOLTS_PER_CELL * body.model().battery().series());
       double weight = memberWeight[m];
       total += weight;
       below += weight * hark.link.NormalCurve.below((clue.volts() - volts) / sd);

@@ -53,29 +53,37 @@ final class OnsetProposal {
     return Math.max(low, Math.min(high, value));
   }
 
-  /** The onset at quantile {@code u} of the proposal, s. */
-  double onset(double u) {
-    double target = u * cumulative[cumulative.length - 1];
+  /**
+   * The onset at quantile {@code u}, s.
+   *
+   * @param even share of onsets drawn evenly over the whole span instead, 0…1
+   */
+  double onset(double u, double even) {
+    if (u < even) {
+      return SPAN_SECONDS * u / even;
+    }
+    double target = (u - even) / (1 - even) * cumulative[cumulative.length - 1];
     int found = Arrays.binarySearch(cumulative, target);
     int k = Math.min(density.length - 1, Math.max(0, found >= 0 ? found : -found - 2));
     return edges[k] + (target - cumulative[k]) / density[k];
   }
 
-  /**
-   * Prior density over proposal density at an onset.
-   *
-   * @param probability of the event within the span, for a constant hazard; 0 for an even spread
-   */
-  double weight(double onsetSeconds, double probability) {
+  /** Density of {@link #onset}, per second. */
+  double density(double onsetSeconds, double even) {
     int k = density.length - 1;
     while (k > 0 && onsetSeconds < edges[k]) {
       k--;
     }
-    double proposal = density[k] / cumulative[cumulative.length - 1];
-    return prior(onsetSeconds, probability) / proposal;
+    double guided = density[k] / cumulative[cumulative.length - 1];
+    return (1 - even) * guided + even / SPAN_SECONDS;
   }
 
-  private static double prior(double onsetSeconds, double probability) {
+  /**
+   * Density of the prior given that the event happens, per second.
+   *
+   * @param probability of the event within the span, for a constant hazard; 0 for an even spread
+   */
+  static double prior(double onsetSeconds, double probability) {
     if (probability <= 0) {
       return 1 / SPAN_SECONDS;
     }

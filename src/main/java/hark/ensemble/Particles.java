@@ -114,13 +114,13 @@ public final class Particles {
       this.listening = listening;
       HearingNodes[] groups = source.nodes();
       tables = new HearingTable[groups.length][][];
-      boolean[][] used = new boolean[groups.length][groups[0].count];
+      boolean[][] used = new boolean[groups.length][groups[0].count()];
       for (int p = 0; p < count(); p++) {
         used[group(p)][node[p]] |= mayHear(member(p), body(p));
       }
       for (int g = 0; g < groups.length; g++) {
-        tables[g] = new HearingTable[groups[g].count][];
-        for (int n = 0; n < groups[g].count; n++) {
+        tables[g] = new HearingTable[groups[g].count()][];
+        for (int n = 0; n < groups[g].count(); n++) {
           tables[g][n] =
               used[g][n] ? Tables.of(source.input(), window, listening, groups[g], n) : null;
         }
@@ -164,7 +164,7 @@ public final class Particles {
 
   /** Chance that a sitting does not fail unnoticed. */
   public static double noSlip() {
-    return 1 - Weighing.SLIP;
+    return 1 - Weigher.SLIP;
   }
 
   /** Whether a command sent in a window would be received. */

@@ -19,7 +19,7 @@ import java.util.Set;
  * it.
  */
 final class Population {
-  /** Bodies for each pair of events; the issue of rare pairs is their small weight. */
+  /** Bodies for each pair of events that both change the electrical system. */
   static final int BODIES_PER_PAIR = Draws.GROUPS;
 
   private static final int FIRST_BODY_DIMENSION = 4;
@@ -76,6 +76,7 @@ final class Population {
     private final List<Plan> plans = new ArrayList<>();
     private final Map<Plan, Integer> index = new LinkedHashMap<>();
     private final List<Member> members = new ArrayList<>();
+    private final Onsets onsets;
     private int pairs;
 
     Builder(DiagnosisInput input, Setting setting, List<EventSet> sets, Draws draws) {
@@ -83,11 +84,13 @@ final class Population {
       this.setting = setting;
       this.sets = sets;
       this.draws = draws;
+      double quiet = input.body().typical().quietSeconds();
+      this.onsets = new Onsets(input.causes(), setting.proposal(), setting.light(), draws, quiet);
     }
 
     void add(int set) {
-      EventSet events = sets.get(set);
-      if (events.causes().size() < 2) {
+      if (powerful(set).size() < 2) {
+        // bodies are there already for the smaller set: every draw costs only its weighing
         for (int draw = 0; draw < draws.bodies(); draw++) {
           add(set, draw);
         }
@@ -101,47 +104,35 @@ final class Population {
       }
     }
 
+    private List<Integer> powerful(int set) {
+      return sets.get(set).causes().stream()
+          .filter(cause -> EventSet.changesPower(input.causes().get(cause)))
+          .toList();
+    }
+
     private void add(int set, int draw) {
       List<Integer> causes = sets.get(set).causes();
-      List<Integer> powerful =
-          causes.stream()
-              .filter(cause -> EventSet.changesPower(input.causes().get(cause)))
-              .toList();
-      Plan plan = new Plan(powerful, draw);
+      Plan plan = new Plan(powerful(set), draw);
       Integer known = index.get(plan);
       if (known == null) {
         known = plans.size();
         index.put(plan, known);
         plans.add(plan);
       }
-      double[] onsets = new double[causes.size()];
-      double importance = 1;
+      double[] placed = onsets.of(causes, draw);
       RadioChange[] changes = new RadioChange[causes.size()];
       for (int slot = 0; slot < causes.size(); slot++) {
         Cause cause = input.causes().get(causes.get(slot));
-        onsets[slot] = onset(cause, draw, slot);
-        importance *= importance(cause, onsets[slot]);
         changes[slot] = radio(cause, draws.at(draw, 2 * slot + 1));
       }
       members.add(
-          new Member(set, draw, known, onsets, importance, new RadioTimeline(onsets, changes)));
-    }
-
-    private double onset(Cause cause, int draw, int slot) {
-      return switch (cause.onset()) {
-        case SEPARATION -> 0;
-        case UNIFORM, HAZARD -> setting.proposal().onset(draws.at(draw, 2 * slot));
-        case FIRST_ECLIPSE -> setting.light().nextEntryAfter(0);
-        case FIRST_TRANSMISSION -> model(draw).quietSeconds();
-      };
-    }
-
-    private double importance(Cause cause, double onset) {
-      return switch (cause.onset()) {
-        case UNIFORM -> setting.proposal().weight(onset, 0);
-        case HAZARD -> setting.proposal().weight(onset, cause.probability());
-        case SEPARATION, FIRST_ECLIPSE, FIRST_TRANSMISSION -> 1;
-      };
+          new Member(
+              set,
+              draw,
+              known,
+              placed,
+              onsets.importance(causes, placed),
+              new RadioTimeline(placed, changes)));
     }
 
     private static RadioChange radio(Cause cause, double size) {
@@ -162,11 +153,12 @@ final class Population {
     Body simulate(Plan plan) {
       PowerModel model = model(plan.draw());
       List<SimulationRequest.TimedChange> changes = new ArrayList<>();
+      double[] placed = onsets.of(plan.causes(), plan.draw());
       for (int slot = 0; slot < plan.causes().size(); slot++) {
         Cause cause = input.causes().get(plan.causes().get(slot));
-        double onset = onset(cause, plan.draw(), slot);
         double size = draws.at(plan.draw(), 2 * slot + 1);
         Set<OnboardChange.Clearing> clearing = clearing(cause);
+        double onset = placed[slot];
         for (Effect effect : cause.effects()) {
           effect
               .onboard(size, clearing)

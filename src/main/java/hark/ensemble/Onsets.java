@@ -1,0 +1,79 @@
+package hark.ensemble;
+
+import hark.power.Illumination;
+import java.util.List;
+
+/**
+ * Onsets of the events of a set, and the weight that makes up for where they were drawn. The first
+ * event of a set is drawn where it can matter; a second one half evenly over its whole span,
+ * because mostly only one of two explains a silence. When both change the electrical system there
+ * are few bodies: half of the groups turn the two round, and the weight is that of the mixture (the
+ * balance heuristic of Veach and Guibas, 1995).
+ */
+final class Onsets {
+  private static final double SECOND_EVEN = 0.5;
+
+  private final List<Cause> causes;
+  private final OnsetProposal proposal;
+  private final Illumination light;
+  private final Draws draws;
+  private final double quietSeconds;
+
+  Onsets(
+      List<Cause> causes,
+      OnsetProposal proposal,
+      Illumination light,
+      Draws draws,
+      double quietSeconds) {
+    this.causes = causes;
+    this.proposal = proposal;
+    this.light = light;
+    this.draws = draws;
+    this.quietSeconds = quietSeconds;
+  }
+
+  /**
+   * Onsets, s since separation.
+   *
+   * @param set indices of causes, those that change the electrical system first
+   * @param draw index of the body's draw
+   */
+  double[] of(List<Integer> set, int draw) {
+    boolean turned = bothPowerful(set) && Draws.groupOf(draw) % 2 == 1;
+    double[] onsets = new double[set.size()];
+    for (int slot = 0; slot < onsets.length; slot++) {
+      Cause cause = causes.get(set.get(slot));
+      double even = (slot == 1) == turned ? 0 : SECOND_EVEN;
+      onsets[slot] =
+          switch (cause.onset()) {
+            case SEPARATION -> 0;
+            case UNIFORM, HAZARD -> proposal.onset(draws.at(draw, 2 * slot), even);
+            case FIRST_ECLIPSE -> light.nextEntryAfter(0);
+            case FIRST_TRANSMISSION -> quietSeconds;
+          };
+    }
+    return onsets;
+  }
+
+  /** Prior density of the onsets over the density they were drawn from. */
+  double importance(List<Integer> set, double[] onsets) {
+    double prior = 1;
+    double straight = 1;
+    double turned = 1;
+    for (int slot = 0; slot < onsets.length; slot++) {
+      Cause cause = causes.get(set.get(slot));
+      boolean anyTime = cause.onset() == Cause.Onset.UNIFORM || cause.onset() == Cause.Onset.HAZARD;
+      if (anyTime) {
+        double hazard = cause.onset() == Cause.Onset.HAZARD ? cause.probability() : 0;
+        prior *= OnsetProposal.prior(onsets[slot], hazard);
+        straight *= proposal.density(onsets[slot], slot == 0 ? 0 : SECOND_EVEN);
+        turned *= proposal.density(onsets[slot], slot == 1 ? 0 : SECOND_EVEN);
+      }
+    }
+    return prior / (bothPowerful(set) ? 0.5 * (straight + turned) : straight);
+  }
+
+  private boolean bothPowerful(List<Integer> set) {
+    return set.size() == 2 && set.stream().map(causes::get).allMatch(EventSet::changesPower);
+  }
+}
