@@ -48,8 +48,8 @@ public final class Diagnosis {
             new Population.Setting(light, proposal, read.probeSeconds(), checkpoints),
             workers);
     ear = new Ear(input.beacons(), input.body().typical());
-    Weigher weigher = new Weigher(input, ear);
-    nodes = new HearingProposal(input, clues, weigher).choose(workers);
+    nodes = new HearingProposal(input, clues, ear).choose(workers);
+    Weigher weigher = new Weigher(input, ear, population.bodies.size());
     weighing = new Weighing(input.stations().size(), population, clues, nodes, weigher);
     weighing.run(workers);
     jackknife = new Jackknife(population, weighing.prefix[clues.size()]);

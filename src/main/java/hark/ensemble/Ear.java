@@ -89,14 +89,15 @@ final class Ear {
     double turn = body.tumbleDegPerSecond() * segment.interval();
     double coherence = Math.max(0, 1 - turn / INDEPENDENT_AFTER_DEG);
     double[] coherent = coherence > 0 ? new double[] {1, 1, 1, 1, 1} : null;
+    boolean unharmed = member.radio().isUnharmedUntil(last);
     Detector fadedDetector = faded.get(way)[segment.beacon()];
     for (double t = Segments.firstBurstFrom(segment, from); t <= last; t += segment.interval()) {
       double snr = table.snrDbAt(t);
       if (snr == Double.NEGATIVE_INFINITY) {
         continue;
       }
-      snr -= member.radio().downlinkLossDb(t);
-      double gate = table.gateAt(t, member.radio().frequencyShiftHz(t));
+      snr -= unharmed ? 0 : member.radio().downlinkLossDb(t);
+      double gate = table.gateAt(t, unharmed ? 0 : member.radio().frequencyShiftHz(t));
       independent *= 1 - gate * fadedDetector.probability(snr);
       if (coherent != null) {
         fadeTogether(coherent, segment.beacon(), way, snr, gate);
@@ -181,6 +182,12 @@ final class Ear {
       }
       double n = Math.ceil((from - segment.firstBurst()) / segment.interval());
       return segment.firstBurst() + n * segment.interval();
+    }
+
+    /** True when a beacon runs at some time of the span. */
+    static boolean any(List<BeaconSegment> segments, double from, double to) {
+      int first = firstEndingAfter(segments, from);
+      return first < segments.size() && segments.get(first).firstBurst() <= to;
     }
 
     static List<BeaconSegment> overlapping(List<BeaconSegment> segments, double from, double to) {

@@ -24,12 +24,12 @@ final class HearingProposal {
 
   private final DiagnosisInput input;
   private final List<Clue> clues;
-  private final Weigher weigher;
+  private final Ear ear;
 
-  HearingProposal(DiagnosisInput input, List<Clue> clues, Weigher weigher) {
+  HearingProposal(DiagnosisInput input, List<Clue> clues, Ear ear) {
     this.input = input;
     this.clues = clues;
-    this.weigher = weigher;
+    this.ear = ear;
   }
 
   /** The nodes of every group. */
@@ -85,6 +85,7 @@ final class HearingProposal {
   private double[] likelihood(HearingNodes trials, boolean onlyHeard) {
     Body sending = sendingAlways();
     Member unharmed = new Member(0, 0, 0, new double[0], 1, RadioTimeline.UNHARMED);
+    Weigher weigher = new Weigher(input, ear, 1);
     Weigher.State state = weigher.begin(trials);
     for (Clue clue : clues) {
       boolean wanted = clue instanceof Clue.Sound || (!onlyHeard && !(clue instanceof Clue.Volts));

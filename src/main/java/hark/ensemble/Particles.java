@@ -70,6 +70,11 @@ public final class Particles {
     return new Particles(source, members, nodes);
   }
 
+  /** Index of the member: particles of one member differ only in their hearing. */
+  public int memberOf(int particle) {
+    return member[particle];
+  }
+
   /** Index of the event set. */
   public int set(int particle) {
     return member(particle).set();
@@ -129,7 +134,7 @@ public final class Particles {
 
     private boolean mayHear(Member possible, Body body) {
       double until = Math.min(window.to(), possible.radio().muteFrom());
-      return !Ear.Segments.overlapping(body.history().segments(), window.from(), until).isEmpty();
+      return Ear.Segments.any(body.history().segments(), window.from(), until);
     }
 
     /**
@@ -218,10 +223,7 @@ public final class Particles {
             .map(source.input().causes()::get)
             .toList();
     return switch (command) {
-      case RELEASE ->
-          causes.stream()
-              .flatMap(cause -> cause.effects().stream())
-              .noneMatch(Effect.AntennaStowed.class::isInstance);
+      case RELEASE -> causes.stream().noneMatch(Particles::isReleased);
       case BEACON_ON ->
           causes.stream()
               .flatMap(cause -> cause.effects().stream())
@@ -229,6 +231,12 @@ public final class Particles {
       case RESET, LOW_POWER ->
           member(particle).radio().muteFrom() <= source.input().seconds(source.input().now());
     };
+  }
+
+  /** A stowed antenna that a command can free; a broken one has the same effect and no cure. */
+  private static boolean isReleased(Cause cause) {
+    return cause.clearsOn().contains(Cause.ClearsOn.COMMAND)
+        && cause.effects().stream().anyMatch(Effect.AntennaStowed.class::isInstance);
   }
 
   /** True when the possibility radiates nothing from now on, whatever its bus does. */

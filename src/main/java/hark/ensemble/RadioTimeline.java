@@ -27,6 +27,18 @@ final class RadioTimeline {
     return muteFrom;
   }
 
+  /** True when nothing that a listener could notice has begun by a time. */
+  boolean isUnharmedUntil(double seconds) {
+    for (int k = 0; k < onset.length; k++) {
+      boolean noticeable =
+          change[k].mute() || change[k].downlinkLossDb() != 0 || change[k].frequencyShiftHz() != 0;
+      if (noticeable && onset[k] <= seconds) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   double downlinkLossDb(double seconds) {
     double loss = 0;
     for (int k = 0; k < onset.length; k++) {

@@ -42,10 +42,13 @@ final class Weigher {
 
   private final DiagnosisInput input;
   private final Ear ear;
+  private final HeardMemory memory;
 
-  Weigher(DiagnosisInput input, Ear ear) {
+  /** A weigher for a population; {@code bodies} is how many it has. */
+  Weigher(DiagnosisInput input, Ear ear, int bodies) {
     this.input = input;
     this.ear = ear;
+    this.memory = new HeardMemory(input.evidence().size(), bodies);
   }
 
   /** A state before any clue. */
@@ -73,7 +76,13 @@ final class Weigher {
    */
   double apply(Clue clue, Member member, Body body, HearingTable[][] byNode, State state) {
     if (clue instanceof Clue.Silence silence) {
-      double[] detect = detect(member, body, byNode, silence.window(), silence.listening());
+      SkyWindow window = silence.window();
+      double[] detect =
+          memory.get(
+              silence.entry(),
+              member,
+              window.to(),
+              () -> detect(member, body, byNode, window, silence.listening()));
       state.multiply(silence.window().station(), n -> 1 - detect[n], 1);
       return state.total();
     }
@@ -92,7 +101,12 @@ final class Weigher {
   private double applySound(
       Clue.Sound sound, Member member, Body body, HearingTable[][] byNode, State state) {
     SkyWindow window = sound.window();
-    double[] detect = detect(member, body, byNode, window, sound.listening());
+    double[] detect =
+        memory.get(
+            sound.entry(),
+            member,
+            window.to(),
+            () -> detect(member, body, byNode, window, sound.listening()));
     double patternSd = input.beacons().get(0).patternSdDb();
     double sd = Math.hypot(sound.levelSdDb(), patternSd);
     boolean level = !Double.isNaN(sound.levelDb());
@@ -117,13 +131,8 @@ final class Weigher {
   private double[] detect(
       Member member, Body body, HearingTable[][] byNode, SkyWindow window, Listening listening) {
     double[] detect = new double[byNode.length];
-    boolean silent =
-        Ear.Segments.overlapping(
-                body.history().segments(),
-                window.from(),
-                Math.min(window.to(), member.radio().muteFrom()))
-            .isEmpty();
-    if (!silent) {
+    double until = Math.min(window.to(), member.radio().muteFrom());
+    if (Ear.Segments.any(body.history().segments(), window.from(), until)) {
       for (int n = 0; n < byNode.length; n++) {
         double miss =
             ear.miss(member, body, byNode[n], listening.way(), window.from(), window.to());

@@ -6,7 +6,10 @@ import hark.ensemble.Listening;
 import hark.ensemble.Particles;
 import hark.ensemble.SkyWindow;
 import hark.ensemble.Workers;
+import hark.power.OnboardCommand;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Commands tried on a thinned sample: each possibility that would receive one is simulated on from
@@ -15,6 +18,9 @@ import java.util.List;
 final class CommandTrial {
   /** A command less likely to be received than this is not simulated. */
   private static final double NOT_WORTH = 1e-3;
+
+  /** A second try frees a stuck antenna about so often. Judged. */
+  private static final double RELEASE_WORKS = 0.3;
 
   private final Diagnosis diagnosis;
   private final Particles sample;
@@ -64,12 +70,18 @@ final class CommandTrial {
   Outcome of(int window, Procedure.Command command) {
     CommandLink link = sample.commandLink(diagnosis.windows().get(window));
     double[] sum = new double[4];
+    Map<Integer, Particles.Branch> known = new HashMap<>();
     for (int p = 0; p < sample.count(); p++) {
       double received = sample.received(p, link, command.repeats());
       sum[0] += received;
       if (received > NOT_WORTH && !sample.leavesAlone(p, command.command())) {
-        Particles.Branch branch = sample.branch(p, link.seconds(), command.command());
-        addDifference(sum, p, window, branch, received);
+        int particle = p;
+        Particles.Branch branch =
+            known.computeIfAbsent(
+                sample.memberOf(p),
+                m -> sample.branch(particle, link.seconds(), command.command()));
+        double works = command.command() == OnboardCommand.RELEASE ? RELEASE_WORKS : 1;
+        addDifference(sum, p, window, branch, received * works);
       }
     }
     double count = sample.count();

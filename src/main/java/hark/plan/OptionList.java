@@ -17,6 +17,12 @@ import java.util.List;
  * everything that sends.
  */
 final class OptionList {
+  /**
+   * A larger station needs at least so much notice, s. Common practice: nobody turns a dish within
+   * the hour.
+   */
+  private static final double NOTICE_SECONDS = 86400;
+
   private final Diagnosis diagnosis;
   private final DiagnosisInput input;
   private final List<Procedure> procedures;
@@ -47,8 +53,10 @@ final class OptionList {
     if (procedure.change() instanceof Procedure.Command) {
       return mayTransmit(station, input.instant(sky.to()));
     }
-    if (procedure.change() instanceof Procedure.Listen listen && listen.otherCandidate()) {
-      return rank(sky, 1) >= 0;
+    if (procedure.change() instanceof Procedure.Listen listen) {
+      boolean asked =
+          listen.extraGainDb() <= 0 || sky.from() >= input.seconds(input.now()) + NOTICE_SECONDS;
+      return asked && (!listen.otherCandidate() || rank(sky, 1) >= 0);
     }
     return true;
   }
