@@ -7,6 +7,7 @@ export function percent(p) {
   const value = 100 * p;
   if (value > 0 && value < 0.1) return `under 0.1${NB}%`;
   if (value < 1 && value > 0) return `${value.toFixed(1)}${NB}%`;
+  if (value >= 99.95 && value < 100) return `over 99.9${NB}%`;
   if (value > 99.5 && value < 100) return `${value.toFixed(1)}${NB}%`;
   return `${Math.round(value)}${NB}%`;
 }

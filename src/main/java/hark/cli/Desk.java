@@ -19,6 +19,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -91,6 +92,11 @@ final class Desk implements AutoCloseable {
   /** The assessment the console shows first; waits for it. */
   Assessment assess() {
     return model.assess();
+  }
+
+  /** By station, who may authorise a transmission there. */
+  Map<String, List<String>> mayAuthorise() {
+    return model.mayAuthorise();
   }
 
   String name() {

@@ -104,7 +104,7 @@ final class ServeCommand implements Callable<Integer> {
     try {
       desk.serve(settings);
       if (brief) {
-        out.println(Brief.of(desk.assess(), false));
+        out.println(Brief.of(desk.assess(), false, desk.mayAuthorise()));
       }
     } catch (RuntimeException e) {
       desk.close();

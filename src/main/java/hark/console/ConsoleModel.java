@@ -5,6 +5,7 @@ import hark.assessment.Assessment.Window;
 import hark.evidence.Entry;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -34,6 +35,9 @@ public interface ConsoleModel {
 
   /** How the sky looks from a window's station while it lasts; empty when that is not known. */
   Optional<SkyView> sky(Window window);
+
+  /** By station, who may authorise a transmission there; a station may be left out. */
+  Map<String, List<String>> mayAuthorise();
 
   /** The time it is for the mission. */
   Instant now();

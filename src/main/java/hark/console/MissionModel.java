@@ -2,6 +2,7 @@ package hark.console;
 
 import hark.assessment.Assessment;
 import hark.assessment.Assessment.Window;
+import hark.document.MissionFacts;
 import hark.evidence.Entry;
 import hark.evidence.Evidence;
 import hark.evidence.EvidenceBook;
@@ -102,6 +103,11 @@ public final class MissionModel implements ConsoleModel {
   @Override
   public Optional<SkyView> sky(Window window) {
     return sky.view(window);
+  }
+
+  @Override
+  public Map<String, List<String>> mayAuthorise() {
+    return MissionFacts.of(mission).mayAuthorise();
   }
 
   @Override

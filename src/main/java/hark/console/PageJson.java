@@ -3,7 +3,9 @@ package hark.console;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import hark.assessment.Assessment;
 import hark.document.AssessmentJson;
+import hark.document.Headline;
 import hark.evidence.Entry;
 import java.time.Instant;
 import java.time.format.DateTimeFormatter;
@@ -25,7 +27,7 @@ final class PageJson {
         .put("now", time(model.now()))
         .put("own", model.ownClock())
         .put("notice", model.notice());
-    page.set("assessment", AssessmentJson.of(revision.assessment()));
+    page.set("assessment", assessment(model, revision.assessment()));
     page.set("journal", journal(revision.entries()).get("entries"));
     ArrayNode past = page.putArray("pastWindows");
     for (ConsoleModel.PastWindow window : model.pastWindows()) {
@@ -36,6 +38,14 @@ final class PageJson {
           .put("maxElevationDeg", window.maxElevationDeg());
     }
     return page;
+  }
+
+  /** As everywhere, but the headline names who may authorise, as the brief does. */
+  private static ObjectNode assessment(ConsoleModel model, Assessment assessment) {
+    ObjectNode node = AssessmentJson.of(assessment);
+    Headline said = Headline.of(assessment, model.mayAuthorise());
+    node.withObject("/headline").put("caution", said.caution()).put("why", said.why());
+    return node;
   }
 
   static ObjectNode journal(List<Entry> entries) {

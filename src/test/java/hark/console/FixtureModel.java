@@ -152,6 +152,11 @@ final class FixtureModel implements ConsoleModel {
   }
 
   @Override
+  public Map<String, List<String>> mayAuthorise() {
+    return Map.of("Fen Hill", List.of("lead"));
+  }
+
+  @Override
   public Instant now() {
     return AssessmentFixture.NOW;
   }
