@@ -9,6 +9,7 @@ import hark.problem.BadInput;
 import hark.problem.NearestWord;
 import hark.problem.Problem;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
@@ -76,6 +77,9 @@ final class JournalCommand implements Callable<Integer> {
           "'" + action + "' is nothing a journal can do",
           "argument",
           NearestWord.advice(action, ACTIONS));
+    }
+    if (!Files.isDirectory(folder)) {
+      throw BadInput.of("there is no such folder", folder.toString(), "name the mission folder");
     }
     Path path = MissionRecord.journal(folder);
     PrintWriter out = spec.commandLine().getOut();

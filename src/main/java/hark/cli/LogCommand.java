@@ -1,7 +1,6 @@
 package hark.cli;
 
 import hark.evidence.Entry;
-import hark.evidence.EvidenceKinds;
 import hark.problem.BadInput;
 import hark.problem.Problem;
 import java.io.PrintWriter;
@@ -100,8 +99,7 @@ final class LogCommand implements Callable<Integer> {
       int equals = pair.indexOf('=');
       if (equals < 1) {
         problems.add(
-            new Problem(
-                "'" + pair + "' is not key=value", "argument", "write it as " + hint(pair)));
+            new Problem("'" + pair + "' is not key=value", "argument", "write it as key=" + pair));
       } else {
         put(keys, pair.substring(0, equals), pair.substring(equals + 1), problems);
       }
@@ -116,12 +114,6 @@ final class LogCommand implements Callable<Integer> {
       throw new BadInput(problems);
     }
     return keys;
-  }
-
-  private String hint(String pair) {
-    boolean known = EvidenceKinds.list().contains(kind);
-    String key = known ? EvidenceKinds.keysOf(kind).get(0) : "key";
-    return key + "=" + pair;
   }
 
   private static void put(

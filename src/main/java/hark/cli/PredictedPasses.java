@@ -11,6 +11,7 @@ import hark.station.Passes;
 import hark.station.Station;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -38,7 +39,12 @@ record PredictedPasses(Mission mission, EarthModel earth) {
     return candidates(time).stream()
         .flatMap(set -> near(set, station, time).stream())
         .findFirst()
-        .map(pass -> new Span(pass.aos(), pass.los()));
+        .map(pass -> new Span(millis(pass.aos()), millis(pass.los())));
+  }
+
+  /** Predictions are good to a millisecond at the very best, and people read what is stored. */
+  private static Instant millis(Instant time) {
+    return time.truncatedTo(ChronoUnit.MILLIS);
   }
 
   private Optional<Pass> near(ElementSet set, Station station, Instant time) {

@@ -141,7 +141,8 @@ final class AnomalyRecord {
     }
     for (Entry entry : entries) {
       EvidenceView view = views.get(entry.number());
-      String moved = view == null ? "" : "; bits: " + BriefDetail.moves(view, titles);
+      String moves = view == null ? "" : BriefDetail.moves(view, titles);
+      String moved = moves.isEmpty() ? "" : "; moved, in bits: " + moves;
       out.item(line(entry) + Markdown.plain(moved));
     }
     out.end();

@@ -20,6 +20,10 @@ final class BriefDetail {
   /** Movements smaller than this are not told, bits. */
   private static final double LEAST_BITS = 0.05;
 
+  /** Options told for a window, best first; what is planned is told besides. */
+  private static final int OPTIONS = 5;
+
+  private static final int CAUTION = 6;
   private static final int TITLE = 34;
 
   private final Assessment assessment;
@@ -155,26 +159,26 @@ final class BriefDetail {
     for (EvidenceView entry : assessment.evidence()) {
       String label =
           "    " + Page.right("" + entry.entry(), 4) + "  " + Words.dayAndMinute(entry.at()) + "  ";
-      page.prose(label, entry.title() + ": " + moves(entry, titles) + ".");
+      String moves = moves(entry, titles);
+      String what = entry.title().replaceAll("[.\\s]+$", "");
+      page.prose(label, what + ": " + (moves.isEmpty() ? "moves nothing" : moves) + ".");
     }
   }
 
-  /** The largest movements of an entry, in words. */
+  /** The largest movements of an entry, in words; empty when it moved nothing. */
   static String moves(EvidenceView entry, Map<String, String> titles) {
-    String moves =
-        entry.bits().entrySet().stream()
-            .filter(e -> Math.abs(e.getValue()) >= LEAST_BITS)
-            .sorted(
-                Comparator.comparingDouble((Map.Entry<String, Double> e) -> -Math.abs(e.getValue()))
-                    .thenComparing(Map.Entry::getKey))
-            .limit(MOVES)
-            .map(
-                e ->
-                    Words.inSentence(titles.getOrDefault(e.getKey(), e.getKey()))
-                        + " "
-                        + Words.signed(e.getValue()))
-            .collect(Collectors.joining(", "));
-    return moves.isEmpty() ? "moves nothing" : moves;
+    return entry.bits().entrySet().stream()
+        .filter(e -> Math.abs(e.getValue()) >= LEAST_BITS)
+        .sorted(
+            Comparator.comparingDouble((Map.Entry<String, Double> e) -> -Math.abs(e.getValue()))
+                .thenComparing(Map.Entry::getKey))
+        .limit(MOVES)
+        .map(
+            e ->
+                Words.inSentence(titles.getOrDefault(e.getKey(), e.getKey()))
+                    + " "
+                    + Words.signed(e.getValue()))
+        .collect(Collectors.joining(", "));
   }
 
   private void windows() {
@@ -194,12 +198,27 @@ final class BriefDetail {
               + "°  beacon on "
               + Words.percent(window.beaconOn(), window.beaconOnError())
               + (window.unattended() ? "  records by itself" : ""));
-      Options.byRank(window).forEach(o -> option(window, o));
+      options(window);
     }
   }
 
+  private void options(Window window) {
+    List<Option> ranked = Options.byRank(window);
+    List<Option> shown =
+        ranked.stream().filter(o -> o.rank() <= OPTIONS || isPlanned(window, o)).toList();
+    shown.forEach(o -> option(window, o));
+    if (ranked.size() > shown.size()) {
+      int hidden = ranked.size() - shown.size();
+      page.line("            and " + Words.count(hidden, "other") + "; see hark assess");
+    }
+  }
+
+  private static boolean isPlanned(Window window, Option option) {
+    return window.planned().filter(option.procedure()::equals).isPresent();
+  }
+
   private void option(Window window, Option option) {
-    boolean planned = window.planned().filter(option.procedure()::equals).isPresent();
+    boolean planned = isPlanned(window, option);
     String label =
         "      "
             + Page.right(option.rank() + ".", 3)
@@ -222,20 +241,15 @@ final class BriefDetail {
     page.prose(
         "    ",
         String.format(
-            "%s of people's time of %s a week; heard by the horizon with %s (no plan could exceed %s)"
-                + "; on average after %s.",
+            "%s of people's time of %s a week; heard by the horizon with %s%s; on average after %s.",
             Words.hours(plan.costHours()),
             Words.hours(assessment.crewHoursPerWeek()),
             Words.percent(plan.heardByHorizon()),
-            Words.percent(plan.upperBound()),
+            plan.upperBound() >= plan.heardByHorizon()
+                ? " (no plan could exceed " + Words.percent(plan.upperBound()) + ")"
+                : "",
             Words.days(plan.meanDaysToHear())));
-    assessment.procedures().stream()
-        .filter(p -> plan.choices().stream().anyMatch(c -> c.procedure().equals(p.id())))
-        .forEach(
-            p -> {
-              p.cautions().forEach(c -> page.prose("    Caution, " + p.title() + ": ", c));
-              p.forbiddenIf().forEach(c -> page.prose("    Forbidden, " + p.title() + ", if: ", c));
-            });
+    Cautions.planned(assessment).forEach(c -> page.hanging("    Caution: ", c, CAUTION));
   }
 
   private void numbers() {

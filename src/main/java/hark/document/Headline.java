@@ -103,9 +103,9 @@ public record Headline(
   private static String authority(List<String> names) {
     return names.isEmpty()
         ? "Transmit only when a person named in the station's licence has authorised it."
-        : "Transmit only when authorised: "
+        : "Transmit only once "
             + Words.choice(names)
-            + " may authorise, under the station's licence.";
+            + " has authorised it, as the station's licence says.";
   }
 
   private static Headline nothing(Assessment assessment) {

@@ -66,10 +66,13 @@ final class Recovery {
     if (recovery.probability() < NEVER) {
       return note.isEmpty() ? "not within the days looked at" : note;
     }
+    String share = Words.inTen(recovery.probability());
     String when = when(recovery);
-    return Words.inTen(recovery.probability())
-        + " are audible again"
-        + (when.isEmpty() ? "" : ", " + when)
+    boolean twice = share.equals("half") && when.startsWith("half ");
+    return share
+        + (share.startsWith("one ") ? " is" : " are")
+        + " audible again"
+        + (when.isEmpty() ? "" : twice ? when.substring("half".length()) : ", " + when)
         + (note.isEmpty() ? "" : " (" + note + ")");
   }
 
@@ -81,7 +84,7 @@ final class Recovery {
       return "most between " + p10.get() + " and " + p90.get();
     }
     if (p50.isPresent()) {
-      return "half of all by " + p50.get();
+      return "half by " + p50.get();
     }
     return p10.map(t -> "the first tenth by " + t).orElse("");
   }

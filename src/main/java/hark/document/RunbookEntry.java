@@ -2,11 +2,11 @@ package hark.document;
 
 import hark.assessment.Assessment;
 import hark.assessment.Assessment.Option;
-import hark.assessment.Assessment.ProcedureView;
 import hark.assessment.Assessment.Window;
 import hark.evidence.Entry;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Locale;
 
@@ -149,7 +149,7 @@ public final class RunbookEntry {
     Window window = headline.window().get();
     Option option = Options.planned(window).orElseThrow();
     String station = Markdown.plain(window.station());
-    String aos = window.aos().toString();
+    String aos = window.aos().truncatedTo(ChronoUnit.SECONDS).toString();
     out.heading(3, "Steps");
     out.step(
         1,
@@ -176,12 +176,7 @@ public final class RunbookEntry {
             + "`, or `heard …`, or `not-listened …`.");
     out.step(4, "Repeat step 1 after the pass when nothing was heard.");
     out.end();
-    Options.procedure(assessment, option.procedure())
-        .ifPresent(
-            p -> {
-              out.heading(3, "Procedure text: " + Markdown.plain(p.title()));
-              out.embed(p.markdown(), 2);
-            });
+    Options.procedure(assessment, option.procedure()).ifPresent(p -> out.embed(p.markdown(), 2));
   }
 
   private void hazards() {
@@ -194,13 +189,7 @@ public final class RunbookEntry {
     if (!headline.caution().isEmpty()) {
       out.item(Markdown.plain(headline.caution()));
     }
-    for (ProcedureView procedure : assessment.procedures()) {
-      String title = Markdown.plain(Words.sentenceCase(procedure.title()));
-      procedure.cautions().forEach(c -> out.item(title + ": " + Markdown.plain(c)));
-      procedure
-          .forbiddenIf()
-          .forEach(c -> out.item(title + " is forbidden if: " + Markdown.plain(c)));
-    }
+    Cautions.planned(assessment).forEach(c -> out.item(Markdown.plain(c)));
     out.end();
   }
 

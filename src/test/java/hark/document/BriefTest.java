@@ -174,7 +174,7 @@ class BriefTest {
         .windows()
         .forEach(w -> w.options().forEach(o -> assertTrue(all.contains(o.title()), o.title())));
     assertTrue(all.contains("spacecraft lost −9.0"), all);
-    assertTrue(all.contains("Caution, blind low-power mode: Transmit only under a licence"), all);
+    assertTrue(all.contains("Caution: Transmit only under a licence"), all);
   }
 
   @Test

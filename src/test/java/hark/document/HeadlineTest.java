@@ -124,7 +124,7 @@ class HeadlineTest {
     assertFalse(plain.sentence().contains("Do not transmit"));
     assertTrue(plain.why().startsWith("It is bold."), plain.why());
     Headline named = Headline.of(assessment, Map.of("Fen Hill", List.of("lead", "deputy")));
-    assertTrue(named.caution().contains("lead or deputy may authorise"), named.caution());
+    assertTrue(named.caution().contains("once lead or deputy has authorised it"), named.caution());
   }
 
   @Test
