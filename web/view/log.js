@@ -63,7 +63,7 @@ function windowFields(s, act) {
       ${input(s, act, { key: 'from', label: 'From, UTC', type: 'time', hint: '2026-10-17 14:03Z' })}
       ${input(s, act, { key: 'to', label: 'To, UTC', type: 'time', hint: '2026-10-17 14:12Z' })}`}
     ${s.loggable.find((w) => w.id === s.draft.window)?.when === 'ahead' ? html`
-      <p class="soft hint">This window is still to come; the mission’s clock then moves on to its end.</p>` : ''}`;
+      <p class="soft hint">This window is still to come; the mission’s clock then moves on past its end.</p>` : ''}`;
 }
 
 /** @param {State} s @param {Actions} act */

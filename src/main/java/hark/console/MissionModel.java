@@ -21,13 +21,15 @@ import java.util.TreeMap;
 /**
  * A mission with its journal, as the console sees it.
  *
- * <p>A mission with its own clock stands still at that clock, or at the end of the last thing
- * written down when that is later: so an outcome of a window to come can be tried in a demo, and
- * counts.
+ * <p>A mission with its own clock stands still at that clock, or just after the last thing written
+ * down when that is later: so an outcome of a window to come can be tried in a demo, and counts.
  */
 public final class MissionModel implements ConsoleModel {
   /** In a rehearsal, how far ahead of the clock an outcome may be written down. */
   static final Duration AHEAD = Duration.ofDays(30);
+
+  /** A mission's own clock goes this far past an outcome, until the last candidate has set too. */
+  static final Duration SETTLE = Duration.ofMinutes(2);
 
   /** An answer this fresh is not worked out again when nothing was recorded since. */
   static final Duration FRESH = Duration.ofMinutes(1);
@@ -129,6 +131,7 @@ public final class MissionModel implements ConsoleModel {
     return EvidenceBook.effective(entries(), Instant.MAX).stream()
         .map(entry -> end(entry.evidence()))
         .filter(end -> end.isAfter(start))
+        .map(end -> end.plus(SETTLE))
         .max(Instant::compareTo)
         .orElse(start);
   }

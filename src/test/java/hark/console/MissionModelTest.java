@@ -49,11 +49,11 @@ class MissionModelTest {
   }
 
   @Test
-  void anOutcomeToComeMovesAMissionsOwnClockToItsEnd() {
+  void anOutcomeToComeMovesAMissionsOwnClockPastItsEnd() {
     Instant to = clock.plus(Duration.ofHours(2));
     int number = model.append(nothing(clock.plus(Duration.ofMinutes(110)), to));
     assertEquals(1, number);
-    assertEquals(to, model.now());
+    assertEquals(to.plus(MissionModel.SETTLE), model.now());
     assertEquals(List.of(1), model.entries().stream().map(e -> e.number()).toList());
   }
 
