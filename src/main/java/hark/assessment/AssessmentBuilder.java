@@ -8,6 +8,7 @@ import hark.ensemble.DiagnosisInput;
 import hark.ensemble.EnergyFan;
 import hark.ensemble.EventSet;
 import hark.ensemble.SharedLikelihood;
+import hark.ensemble.Workers;
 import hark.evidence.Entry;
 import hark.evidence.Evidence;
 import hark.mission.Mission;
@@ -31,6 +32,7 @@ final class AssessmentBuilder {
   private final Diagnosis diagnosis;
   private final DiagnosisInput input;
   private final PlanOutcome plan;
+  private final Workers workers;
   private final List<SharedLikelihood> shared;
 
   AssessmentBuilder(
@@ -38,19 +40,21 @@ final class AssessmentBuilder {
       List<Entry> evidence,
       AssessmentRequest request,
       Diagnosis diagnosis,
-      PlanOutcome plan) {
+      PlanOutcome plan,
+      Workers workers) {
     this.mission = mission;
     this.evidence = evidence;
     this.request = request;
     this.diagnosis = diagnosis;
     this.input = diagnosis.input();
     this.plan = plan;
+    this.workers = workers;
     this.shared = diagnosis.sharedLikelihoods();
   }
 
   Assessment build() {
-    List<EnergyFan.Point> fan = diagnosis.energy();
-    WindowViews windows = new WindowViews(diagnosis, plan, fan);
+    List<EnergyFan.Point> fan = diagnosis.energy(workers);
+    WindowViews windows = new WindowViews(diagnosis, plan, fan, workers);
     return new Assessment(
         mission.name(),
         request.now(),

@@ -53,7 +53,7 @@ public final class Assessor {
       double hours = mission.crewHoursPerWeek() * request.horizonDays() / 7;
       PlanSettings settings = new PlanSettings(hours, mission.hazardLimit());
       PlanOutcome plan = Planner.plan(diagnosis, mission.procedures(), settings, workers);
-      return new AssessmentBuilder(mission, evidence, request, diagnosis, plan).build();
+      return new AssessmentBuilder(mission, evidence, request, diagnosis, plan, workers).build();
     } finally {
       executor.shutdown();
     }

@@ -4,6 +4,7 @@ import hark.ensemble.Diagnosis;
 import hark.ensemble.DiagnosisInput;
 import hark.ensemble.EnergyFan;
 import hark.ensemble.SkyWindow;
+import hark.ensemble.Workers;
 import hark.orbit.Eclipse;
 import hark.plan.OptionValue;
 import hark.plan.PlanOutcome;
@@ -25,13 +26,15 @@ final class WindowViews {
   private final List<EnergyFan.Point> fan;
   private final List<Assessment.Window> views = new ArrayList<>();
 
-  WindowViews(Diagnosis diagnosis, PlanOutcome plan, List<EnergyFan.Point> fan) {
+  WindowViews(Diagnosis diagnosis, PlanOutcome plan, List<EnergyFan.Point> fan, Workers workers) {
     this.diagnosis = diagnosis;
     this.input = diagnosis.input();
     this.plan = plan;
     this.fan = fan;
-    for (int w = 0; w < diagnosis.windows().size(); w++) {
-      views.add(view(w));
+    double[][] beaconOn = new double[diagnosis.windows().size()][];
+    workers.each(beaconOn.length, w -> beaconOn[w] = diagnosis.beaconOn(w));
+    for (int w = 0; w < beaconOn.length; w++) {
+      views.add(view(w, beaconOn[w]));
     }
   }
 
@@ -47,11 +50,10 @@ final class WindowViews {
     return choices;
   }
 
-  private Assessment.Window view(int w) {
+  private Assessment.Window view(int w, double[] beaconOn) {
     SkyWindow window = diagnosis.windows().get(w);
     Station station = input.stations().get(window.station());
     Pass main = window.passes().get(Diagnosis.heaviest(input, window)).orElseThrow();
-    double[] beaconOn = diagnosis.beaconOn(w);
     double[] soc = socAt(main.culmination());
     return new Assessment.Window(
         station.name() + " " + Words.seconds(main.aos()),

@@ -265,8 +265,8 @@ public final class Diagnosis {
   }
 
   /** State of charge and bus states against time, from a day before now to the horizon. */
-  public List<EnergyFan.Point> energy() {
-    return EnergyFan.of(population, jackknife.whole().member());
+  public List<EnergyFan.Point> energy(Workers workers) {
+    return EnergyFan.of(population, jackknife.whole().member(), workers);
   }
 
   /** Shadows from separation to the horizon. */

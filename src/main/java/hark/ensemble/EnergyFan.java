@@ -1,9 +1,7 @@
 package hark.ensemble;
 
 import hark.power.BodyHistory;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 
 /** Weighted quantiles of the state of charge and shares of the bus states against time. */
@@ -23,7 +21,7 @@ public final class EnergyFan {
    */
   public record Point(double seconds, double[] soc, double[] states, double transmitting) {}
 
-  static List<Point> of(Population population, double[] memberWeight) {
+  static List<Point> of(Population population, double[] memberWeight, Workers workers) {
     double[] bodyWeight = new double[population.bodies.size()];
     double total = 0;
     for (int m = 0; m < memberWeight.length; m++) {
@@ -31,20 +29,26 @@ public final class EnergyFan {
       total += memberWeight[m];
     }
     BodyHistory first = population.bodies.get(0).history();
-    List<Point> points = new ArrayList<>();
-    for (int g = 0; g < first.soc().length; g++) {
-      double seconds = first.gridStart() + g * first.gridStep();
-      double[] states = new double[4];
-      double[] soc = new double[bodyWeight.length];
-      for (int b = 0; b < bodyWeight.length; b++) {
-        BodyHistory history = population.bodies.get(b).history();
-        soc[b] = history.soc()[g];
-        states[history.states()[g]] += bodyWeight[b] / total;
-      }
-      double transmitting = transmitting(population, memberWeight, seconds) / total;
-      points.add(new Point(seconds, quantiles(soc, bodyWeight), states, transmitting));
+    Point[] points = new Point[first.soc().length];
+    double sum = total;
+    workers.each(
+        points.length, g -> points[g] = point(population, memberWeight, bodyWeight, sum, g));
+    return List.of(points);
+  }
+
+  private static Point point(
+      Population population, double[] memberWeight, double[] bodyWeight, double total, int g) {
+    BodyHistory first = population.bodies.get(0).history();
+    double seconds = first.gridStart() + g * first.gridStep();
+    double[] states = new double[4];
+    double[] soc = new double[bodyWeight.length];
+    for (int b = 0; b < bodyWeight.length; b++) {
+      BodyHistory history = population.bodies.get(b).history();
+      soc[b] = history.soc()[g];
+      states[history.states()[g]] += bodyWeight[b] / total;
     }
-    return points;
+    double transmitting = transmitting(population, memberWeight, seconds) / total;
+    return new Point(seconds, quantiles(soc, bodyWeight), states, transmitting);
   }
 
   private static double transmitting(Population population, double[] memberWeight, double seconds) {
@@ -64,21 +68,25 @@ public final class EnergyFan {
 
   /** Weighted quantiles at {@link #LEVELS}. */
   static double[] quantiles(double[] values, double[] weights) {
-    Integer[] order = new Integer[values.length];
-    Arrays.setAll(order, k -> k);
-    Arrays.sort(order, Comparator.comparingDouble(k -> values[k]));
+    // value and index packed into one number, so that a plain sort does: values are never negative
+    long[] order = new long[values.length];
+    for (int k = 0; k < order.length; k++) {
+      order[k] = ((long) Float.floatToIntBits((float) values[k]) << 32) | k;
+    }
+    Arrays.sort(order);
     double total = Arrays.stream(weights).sum();
     double[] result = new double[LEVELS.length];
     int level = 0;
     double sum = 0;
-    for (int k : order) {
+    for (long packed : order) {
+      int k = (int) packed;
       sum += weights[k] / total;
       while (level < LEVELS.length && sum >= LEVELS[level] - 1e-12) {
         result[level++] = values[k];
       }
     }
     while (level < LEVELS.length) {
-      result[level++] = values[order[order.length - 1]];
+      result[level++] = values[(int) order[order.length - 1]];
     }
     return result;
   }

@@ -65,8 +65,11 @@ final class Population {
     return new Population(sets, builder.members, List.of(bodies), draws);
   }
 
-  /** What a body is before it is simulated. */
-  private record Plan(List<Integer> causes, int draw) {}
+  /** An event with its onset and the quantile of its size, before it is simulated. */
+  private record Happening(int cause, double onsetSeconds, double size) {}
+
+  /** What a body is before it is simulated; equal plans are one body. */
+  private record Plan(int draw, List<Happening> happenings) {}
 
   private static final class Builder {
     private final DiagnosisInput input;
@@ -112,27 +115,29 @@ final class Population {
 
     private void add(int set, int draw) {
       List<Integer> causes = sets.get(set).causes();
-      Plan plan = new Plan(powerful(set), draw);
+      double[] placed = onsets.of(causes, draw);
+      RadioChange[] changes = new RadioChange[causes.size()];
+      List<Happening> happenings = new ArrayList<>();
+      for (int slot = 0; slot < causes.size(); slot++) {
+        Cause cause = input.causes().get(causes.get(slot));
+        double size = draws.at(draw, 2 * slot + 1);
+        changes[slot] = radio(cause, size);
+        // what begins after the horizon changes nothing that is computed: such bodies are one with
+        // the unharmed
+        if (EventSet.changesPower(cause) && placed[slot] < input.seconds(input.end())) {
+          happenings.add(new Happening(causes.get(slot), placed[slot], size));
+        }
+      }
+      Plan plan = new Plan(draw, happenings);
       Integer known = index.get(plan);
       if (known == null) {
         known = plans.size();
         index.put(plan, known);
         plans.add(plan);
       }
-      double[] placed = onsets.of(causes, draw);
-      RadioChange[] changes = new RadioChange[causes.size()];
-      for (int slot = 0; slot < causes.size(); slot++) {
-        Cause cause = input.causes().get(causes.get(slot));
-        changes[slot] = radio(cause, draws.at(draw, 2 * slot + 1));
-      }
+      double importance = onsets.importance(causes, placed);
       members.add(
-          new Member(
-              set,
-              draw,
-              known,
-              placed,
-              onsets.importance(causes, placed),
-              new RadioTimeline(placed, changes)));
+          new Member(set, draw, known, placed, importance, new RadioTimeline(placed, changes)));
     }
 
     private static RadioChange radio(Cause cause, double size) {
@@ -153,16 +158,14 @@ final class Population {
     Body simulate(Plan plan) {
       PowerModel model = model(plan.draw());
       List<SimulationRequest.TimedChange> changes = new ArrayList<>();
-      double[] placed = onsets.of(plan.causes(), plan.draw());
-      for (int slot = 0; slot < plan.causes().size(); slot++) {
-        Cause cause = input.causes().get(plan.causes().get(slot));
-        double size = draws.at(plan.draw(), 2 * slot + 1);
+      for (Happening happening : plan.happenings()) {
+        Cause cause = input.causes().get(happening.cause());
         Set<OnboardChange.Clearing> clearing = clearing(cause);
-        double onset = placed[slot];
         for (Effect effect : cause.effects()) {
           effect
-              .onboard(size, clearing)
-              .ifPresent(change -> changes.add(new SimulationRequest.TimedChange(onset, change)));
+              .onboard(happening.size(), clearing)
+              .map(change -> new SimulationRequest.TimedChange(happening.onsetSeconds(), change))
+              .ifPresent(changes::add);
         }
       }
       double end = input.seconds(input.end());

@@ -154,9 +154,19 @@ public final class SmallCase {
   }
 
   public Diagnosis diagnose() {
+    return with(workers -> Diagnosis.of(input(), workers));
+  }
+
+  /** The battery's fan of the diagnosis. */
+  public List<EnergyFan.Point> energy() {
+    return with(workers -> Diagnosis.of(input(), workers).energy(workers));
+  }
+
+  /** Runs something with the case's own number of threads. */
+  public <T> T with(java.util.function.Function<Workers, T> work) {
     ExecutorService executor = Executors.newFixedThreadPool(threads);
     try {
-      return Diagnosis.of(input(), new Workers(executor, threads));
+      return work.apply(new Workers(executor, threads));
     } finally {
       executor.shutdownNow();
     }
