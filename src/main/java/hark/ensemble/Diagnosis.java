@@ -311,10 +311,11 @@ public final class Diagnosis {
    */
   public double[] beaconOn(int window) {
     double[] sends = new double[population.members.size()];
+    Boolean[][] known = new Boolean[population.bodies.size()][input.candidates().size()];
     SkyWindow sky = windows.get(window);
     double[] whole = jackknife.whole().member();
     for (int m = 0; m < sends.length; m++) {
-      sends[m] = whole[m] > 0 ? sends(m, sky) : 0;
+      sends[m] = whole[m] > 0 ? sends(m, sky, known) : 0;
     }
     double value = mean(jackknife.whole(), sends);
     double error = jackknife.errors(weights -> new double[] {mean(weights, sends)})[0];
@@ -322,21 +323,32 @@ public final class Diagnosis {
   }
 
   /** Share of a member's hearings, by object, in which it sends. */
-  private double sends(int index, SkyWindow sky) {
+  private double sends(int index, SkyWindow sky, Boolean[][] known) {
     Member member = population.members.get(index);
     HearingNodes group = nodes[member.group()];
     double share = 0;
-    int known = -1;
-    boolean sends = false;
     for (int n = 0; n < group.count(); n++) {
-      if (group.object()[n] != known) {
-        known = group.object()[n];
-        PassGeometry path = sky.paths().get(known);
-        sends = Ear.sends(member, population.bodies.get(member.body()), path, sky.from(), sky.to());
+      if (sends(member, group.object()[n], sky, known)) {
+        share += weighing.nodeShare[index][n];
       }
-      share += sends ? weighing.nodeShare[index][n] : 0;
     }
     return share;
+  }
+
+  /** Members that share a body and are not mute before the end share the answer. */
+  private boolean sends(Member member, int object, SkyWindow sky, Boolean[][] known) {
+    Body body = population.bodies.get(member.body());
+    PassGeometry path = sky.paths().get(object);
+    if (member.radio().muteFrom() <= sky.from()) {
+      return false;
+    }
+    if (member.radio().muteFrom() <= sky.to()) {
+      return Ear.sends(member, body, path, sky.from(), sky.to());
+    }
+    if (known[member.body()][object] == null) {
+      known[member.body()][object] = Ear.sends(member, body, path, sky.from(), sky.to());
+    }
+    return known[member.body()][object];
   }
 
   private static double mean(Weights weights, double[] values) {

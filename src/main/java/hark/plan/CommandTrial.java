@@ -2,14 +2,17 @@ package hark.plan;
 
 import hark.ensemble.CommandLink;
 import hark.ensemble.Diagnosis;
+import hark.ensemble.LeaveOneOut;
 import hark.ensemble.Listening;
 import hark.ensemble.Particles;
 import hark.ensemble.SkyWindow;
 import hark.ensemble.Workers;
 import hark.power.OnboardCommand;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Commands tried on a thinned sample: each possibility that would receive one is simulated on from
@@ -22,8 +25,14 @@ final class CommandTrial {
   /** A second try frees a stuck antenna about so often. Judged. */
   private static final double RELEASE_WORKS = 0.3;
 
+  /** Windows nearer than this are looked at more closely, s. */
+  private static final double NEAR_SECONDS = 2 * 86400.0;
+
+  private static final int LATER_STRIDE = 3;
+
   private final Diagnosis diagnosis;
   private final Particles sample;
+  private final double now;
   private final Value value;
   private final int[] choice;
   private final Particles.Hearing[] planned;
@@ -35,9 +44,12 @@ final class CommandTrial {
    * @param reach chance that it is received
    * @param hazard chance that the first audible time becomes later
    * @param heard change in the chance to hear by the horizon, the plan kept
+   * @param heardError Monte-Carlo standard error of {@code heard}
    * @param early change in the weight found early
+   * @param atBest change in the chance to hear by the horizon, the widest ear in every window
    */
-  record Outcome(double reach, double hazard, double heard, double early) {}
+  record Outcome(
+      double reach, double hazard, double heard, double heardError, double early, double atBest) {}
 
   CommandTrial(
       Diagnosis diagnosis,
@@ -51,6 +63,7 @@ final class CommandTrial {
     this.sample = sample;
     this.value = value;
     this.choice = choice;
+    this.now = diagnosis.input().seconds(diagnosis.input().now());
     int windows = diagnosis.windows().size();
     planned = new Particles.Hearing[windows];
     widest = new Particles.Hearing[windows];
@@ -69,11 +82,18 @@ final class CommandTrial {
 
   Outcome of(int window, Procedure.Command command) {
     CommandLink link = sample.commandLink(diagnosis.windows().get(window));
-    double[] sum = new double[4];
+    // near windows are the ones decided on: later ones make do with every third possibility
+    boolean near = diagnosis.windows().get(window).from() < now + NEAR_SECONDS;
+    int stride = near ? 1 : LATER_STRIDE;
+    List<Difference> differences = new ArrayList<>();
     Map<Integer, Particles.Branch> known = new HashMap<>();
+    double reach = 0;
     for (int p = 0; p < sample.count(); p++) {
       double received = sample.received(p, link, command.repeats());
-      sum[0] += received;
+      reach += received / sample.count();
+      if (p % stride != 0) {
+        continue;
+      }
       if (received > NOT_WORTH && !sample.leavesAlone(p, command.command())) {
         int particle = p;
         Particles.Branch branch =
@@ -81,32 +101,67 @@ final class CommandTrial {
                 sample.memberOf(p),
                 m -> sample.branch(particle, link.seconds(), command.command()));
         double works = command.command() == OnboardCommand.RELEASE ? RELEASE_WORKS : 1;
-        addDifference(sum, p, window, branch, received * works);
+        differences.add(difference(p, window, branch, received * works));
+      } else {
+        differences.add(new Difference(sample.group(p), 0, 0, 0, 0));
       }
     }
-    double count = sample.count();
-    return new Outcome(sum[0] / count, sum[1] / count, sum[2] / count, sum[3] / count);
+    return outcome(reach, differences);
   }
 
-  private void addDifference(
-      double[] sum, int p, int window, Particles.Branch branch, double received) {
+  /** What a command changes in one possibility, times the chance that it is received. */
+  private record Difference(int group, double later, double heard, double early, double atBest) {}
+
+  private static Outcome outcome(double reach, List<Difference> differences) {
+    double error =
+        LeaveOneOut.error(
+            without ->
+                differences.stream()
+                    .filter(difference -> difference.group() != without)
+                    .mapToDouble(Difference::heard)
+                    .average()
+                    .orElse(0));
+    return new Outcome(
+        reach,
+        mean(differences, Difference::later),
+        mean(differences, Difference::heard),
+        error,
+        mean(differences, Difference::early),
+        mean(differences, Difference::atBest));
+  }
+
+  private static double mean(List<Difference> differences, ToDoubleFunction<Difference> number) {
+    return differences.stream().mapToDouble(number).average().orElse(0);
+  }
+
+  private Difference difference(int p, int window, Particles.Branch branch, double received) {
     int windows = widest.length;
-    int silent = Audible.from(window + 1, windows, w -> widest[w].chance(p));
-    int sent = Audible.from(window + 1, windows, w -> widest[w].chance(p, branch));
-    sum[1] += sent > silent ? received : 0;
     double[] works = new double[diagnosis.input().stations().size()];
     for (int s = 0; s < works.length; s++) {
       works[s] = sample.works(p, s);
     }
+    double[] wideWithout = new double[windows];
+    double[] wideWith = new double[windows];
     double[] without = new double[windows];
     double[] with = new double[windows];
     for (int w = 0; w < windows; w++) {
-      without[w] = choice[w] < 0 ? 0 : planned[w].chance(p);
-      with[w] = choice[w] < 0 || w <= window ? without[w] : planned[w].chance(p, branch);
+      boolean after = w > window;
+      wideWithout[w] = widest[w].chance(p);
+      wideWith[w] = after ? widest[w].chance(p, branch) : wideWithout[w];
+      boolean listens = choice[w] >= 0;
+      without[w] = listens ? planned[w].chance(p) : 0;
+      with[w] = listens && after ? planned[w].chance(p, branch) : without[w];
     }
+    int silent = Audible.from(window + 1, windows, w -> wideWithout[w]);
+    int sent = Audible.from(window + 1, windows, w -> wideWith[w]);
     double[] before = value.of(without, works);
     double[] after = value.of(with, works);
-    sum[2] += received * (after[0] - before[0]);
-    sum[3] += received * (after[1] - before[1]);
+    double best = value.of(wideWith, works)[0] - value.of(wideWithout, works)[0];
+    return new Difference(
+        sample.group(p),
+        sent > silent ? received : 0,
+        received * (after[0] - before[0]),
+        received * (after[1] - before[1]),
+        received * best);
   }
 }

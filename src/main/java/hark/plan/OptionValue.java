@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param hazard chance that the first audible time becomes later, or never, than had nothing been
  *     sent
  * @param reach chance that the command is received; empty when nothing is sent
+ * @param command beside {@code reach}; {@link Command#NONE} when nothing is sent
  * @param score weight found early for each hour, over doing nothing here
  */
 public record OptionValue(
@@ -23,4 +24,18 @@ public record OptionValue(
     double informationBits,
     double hazard,
     Optional<Double> reach,
-    double score) {}
+    Command command,
+    double score) {
+
+  /**
+   * What only commands have.
+   *
+   * @param addsError Monte-Carlo standard error of what it adds to the chance of hearing by the
+   *     horizon
+   * @param addsAtBest what it would add if every window were listened to with the widest ear
+   */
+  public record Command(double addsError, double addsAtBest) {
+    /** Nothing is sent. */
+    static final Command NONE = new Command(0, 0);
+  }
+}

@@ -26,6 +26,9 @@ public final class Planner {
    */
   private static final double COMMAND_MUST_ADD = 0.01;
 
+  /** …and this many of its Monte-Carlo errors: nobody transmits on noise. */
+  private static final double SURE_ERRORS = 2;
+
   private static final double LEAST_HOURS = 1.0 / 30;
 
   private final Diagnosis diagnosis;
@@ -84,7 +87,7 @@ public final class Planner {
         choices,
         hours(choice),
         heard,
-        upperBound(),
+        upperBound(values),
         worth[2],
         schedule.goingOn(),
         recoveries());
@@ -116,7 +119,8 @@ public final class Planner {
         double adds = option.heardByHorizon() - heardAnyway;
         boolean allowed =
             option.option().sends() && option.hazard() <= settings.hazardLimit() && choice[w] >= 0;
-        if (allowed && adds > best) {
+        boolean sure = adds > SURE_ERRORS * option.command().addsError();
+        if (allowed && sure && adds > best) {
           best = adds;
           window = w;
           chosen = option;
@@ -181,15 +185,17 @@ public final class Planner {
     double byHorizon = worth[0];
     double early = worth[1];
     Optional<Double> reach = Optional.empty();
+    OptionValue.Command sent = OptionValue.Command.NONE;
     if (option.procedure().change() instanceof Procedure.Command command) {
       CommandTrial.Outcome outcome = trial.of(window, command);
       hazard = outcome.hazard();
       reach = Optional.of(outcome.reach());
       byHorizon += outcome.heard();
       early += outcome.early();
+      sent = new OptionValue.Command(outcome.heardError(), outcome.atBest());
     }
     double score = (early - without[1]) / Math.max(LEAST_HOURS, option.costHours());
-    return new OptionValue(option, mean, error, clamp(byHorizon), bits, hazard, reach, score);
+    return new OptionValue(option, mean, error, clamp(byHorizon), bits, hazard, reach, sent, score);
   }
 
   /** Chance to hear in one window under one option, station health and slips included. */
@@ -230,7 +236,12 @@ public final class Planner {
     return count == 0 ? 0 : sum / count;
   }
 
-  private double upperBound() {
+  /**
+   * Every window listened to in the way that is best for each possibility, and on top the most that
+   * one command could add with the widest ear everywhere: no plan of listening with at most one
+   * command does better, but for sampling.
+   */
+  private double upperBound(List<List<OptionValue>> values) {
     int windows = options.size();
     double sum = 0;
     double[] best = new double[windows];
@@ -243,7 +254,13 @@ public final class Planner {
       }
       sum += value.of(best, chances.works[p])[0];
     }
-    return sum / particles.count();
+    double command =
+        values.stream()
+            .flatMap(List::stream)
+            .mapToDouble(v -> v.command().addsAtBest())
+            .max()
+            .orElse(0);
+    return clamp(sum / particles.count() + Math.max(0, command));
   }
 
   private List<PlanOutcome.Recovery> recoveries() {
