@@ -17,7 +17,10 @@ public record AssessmentRequest(
   public static final double USUAL_HORIZON_DAYS = 7;
 
   /** Bodies for each small event set when nothing else is said. */
-  public static final int USUAL_MEMBERS = 60;
+  public static final int USUAL_MEMBERS = 96;
+
+  /** Fewest bodies for each small event set. */
+  private static final int LEAST_MEMBERS = 60;
 
   /** Longest horizon that is computed, days. */
   public static final double LONGEST_HORIZON_DAYS = 60;
@@ -49,6 +52,6 @@ public record AssessmentRequest(
 
   /** Bodies for each event set of order ≤ 1. */
   int bodiesPerSet() {
-    return Math.max(USUAL_MEMBERS, (members + GROUPS - 1) / GROUPS * GROUPS);
+    return Math.max(LEAST_MEMBERS, (members + GROUPS - 1) / GROUPS * GROUPS);
   }
 }

@@ -26,6 +26,7 @@ public final class Diagnosis {
   private final List<SkyWindow> windows;
   private final double[] checkpoints;
   private final Population population;
+  private final Body[] ahead;
   private final HearingNodes[] nodes;
   private final Ear ear;
   private final Weighing weighing;
@@ -44,15 +45,19 @@ public final class Diagnosis {
     OnsetProposal proposal = proposal(input);
     population =
         Population.build(
-            input,
-            new Population.Setting(light, proposal, read.probeSeconds(), checkpoints),
-            workers);
+            input, new Population.Setting(light, proposal, read.probeSeconds()), workers);
     ear = new Ear(input.beacons(), input.body().typical());
     nodes = new HearingProposal(input, clues, ear).choose(workers);
     Weigher weigher = new Weigher(input, ear, population.bodies.size());
     weighing = new Weighing(input.stations().size(), population, clues, nodes, weigher);
     weighing.run(workers);
-    jackknife = new Jackknife(population, weighing.prefix[clues.size()]);
+    double[] likelihood = weighing.prefix[clues.size()].clone();
+    double[] weights = Weights.of(population, likelihood, Weights.NO_GROUP).member();
+    ahead = population.lookAhead(input, light, weights, checkpoints, workers);
+    for (int m = 0; m < likelihood.length; m++) {
+      likelihood[m] = ahead[population.members.get(m).body()] == null ? 0 : likelihood[m];
+    }
+    jackknife = new Jackknife(population, likelihood);
     marginals = new Marginals(input, population);
   }
 
@@ -80,6 +85,7 @@ public final class Diagnosis {
     return windows.stream()
         .filter(window -> input.stations().get(window.station()).transmit().isPresent())
         .mapToDouble(window -> sendingTime(input, window))
+        .filter(seconds -> seconds > input.seconds(input.now()))
         .distinct()
         .sorted()
         .toArray();
@@ -266,7 +272,8 @@ public final class Diagnosis {
 
   /** State of charge and bus states against time, from a day before now to the horizon. */
   public List<EnergyFan.Point> energy(Workers workers) {
-    return EnergyFan.of(population, jackknife.whole().member(), workers);
+    return EnergyFan.of(
+        EnergyFan.Source.of(population, ahead, jackknife.whole().member()), workers);
   }
 
   /** Shadows from separation to the horizon. */
@@ -337,7 +344,7 @@ public final class Diagnosis {
 
   /** Members that share a body and are not mute before the end share the answer. */
   private boolean sends(Member member, int object, SkyWindow sky, Boolean[][] known) {
-    Body body = population.bodies.get(member.body());
+    Body body = ahead[member.body()];
     PassGeometry path = sky.paths().get(object);
     if (member.radio().muteFrom() <= sky.from()) {
       return false;
@@ -366,7 +373,7 @@ public final class Diagnosis {
    */
   public Particles particles(int count) {
     return Particles.draw(
-        new Particles.Source(input, light, population, nodes, weighing, ear, checkpoints),
+        new Particles.Source(input, light, population, ahead, nodes, weighing, ear, checkpoints),
         jackknife.whole().member(),
         count);
   }

@@ -21,45 +21,66 @@ public final class EnergyFan {
    */
   public record Point(double seconds, double[] soc, double[] states, double transmitting) {}
 
-  static List<Point> of(Population population, double[] memberWeight, Workers workers) {
-    double[] bodyWeight = new double[population.bodies.size()];
-    double total = 0;
-    for (int m = 0; m < memberWeight.length; m++) {
-      bodyWeight[population.members.get(m).body()] += memberWeight[m];
-      total += memberWeight[m];
+  /**
+   * What a fan is made of: bodies up to now and beyond it, the latter null where no weight is left.
+   */
+  record Source(Population population, Body[] ahead, double[] memberWeight, double[] bodyWeight) {
+    static Source of(Population population, Body[] ahead, double[] memberWeight) {
+      double[] bodyWeight = new double[ahead.length];
+      for (int m = 0; m < memberWeight.length; m++) {
+        bodyWeight[population.members.get(m).body()] += memberWeight[m];
+      }
+      return new Source(population, ahead, memberWeight, bodyWeight);
     }
-    BodyHistory first = population.bodies.get(0).history();
-    Point[] points = new Point[first.soc().length];
-    double sum = total;
+
+    BodyHistory history(int body, boolean past) {
+      return past ? population.bodies.get(body).history() : ahead[body].history();
+    }
+  }
+
+  static List<Point> of(Source source, Workers workers) {
+    int first = 0;
+    while (source.ahead()[first] == null) {
+      first++;
+    }
+    // the last grid time of the past is the first of what comes
+    int past = source.history(first, true).soc().length - 1;
+    int count = past + source.history(first, false).soc().length;
+    int any = first;
+    Point[] points = new Point[count];
     workers.each(
-        points.length, g -> points[g] = point(population, memberWeight, bodyWeight, sum, g));
+        count,
+        g ->
+            points[g] =
+                g < past ? point(source, any, true, g) : point(source, any, false, g - past));
     return List.of(points);
   }
 
-  private static Point point(
-      Population population, double[] memberWeight, double[] bodyWeight, double total, int g) {
-    BodyHistory first = population.bodies.get(0).history();
-    double seconds = first.gridStart() + g * first.gridStep();
+  private static Point point(Source source, int any, boolean past, int g) {
+    BodyHistory grid = source.history(any, past);
+    double seconds = grid.gridStart() + g * grid.gridStep();
+    double total = Arrays.stream(source.bodyWeight()).sum();
     double[] states = new double[4];
-    double[] soc = new double[bodyWeight.length];
-    for (int b = 0; b < bodyWeight.length; b++) {
-      BodyHistory history = population.bodies.get(b).history();
-      soc[b] = history.soc()[g];
-      states[history.states()[g]] += bodyWeight[b] / total;
+    double[] soc = new double[source.bodyWeight().length];
+    for (int b = 0; b < soc.length; b++) {
+      if (source.ahead()[b] != null) {
+        BodyHistory history = source.history(b, past);
+        soc[b] = history.soc()[g];
+        states[history.states()[g]] += source.bodyWeight()[b] / total;
+      }
     }
-    double transmitting = transmitting(population, memberWeight, seconds) / total;
-    return new Point(seconds, quantiles(soc, bodyWeight), states, transmitting);
+    double transmitting = transmitting(source, past, seconds) / total;
+    return new Point(seconds, quantiles(soc, source.bodyWeight()), states, transmitting);
   }
 
-  private static double transmitting(Population population, double[] memberWeight, double seconds) {
+  private static double transmitting(Source source, boolean past, double seconds) {
     double sum = 0;
+    double[] memberWeight = source.memberWeight();
     for (int m = 0; m < memberWeight.length; m++) {
-      Member member = population.members.get(m);
+      Member member = source.population().members.get(m);
       if (memberWeight[m] > 0 && member.radio().muteFrom() > seconds) {
-        List<BodyHistory.BeaconSegment> segments =
-            population.bodies.get(member.body()).history().segments();
-        int s = Ear.Segments.firstEndingAfter(segments, seconds);
-        boolean runs = s < segments.size() && segments.get(s).firstBurst() <= seconds;
+        boolean runs =
+            Ear.Segments.any(source.history(member.body(), past).segments(), seconds, seconds);
         sum += runs ? memberWeight[m] : 0;
       }
     }

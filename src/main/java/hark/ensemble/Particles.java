@@ -22,6 +22,7 @@ public final class Particles {
       DiagnosisInput input,
       Illumination light,
       Population population,
+      Body[] ahead,
       HearingNodes[] nodes,
       Weighing weighing,
       Ear ear,
@@ -100,7 +101,7 @@ public final class Particles {
   }
 
   private Body body(int particle) {
-    return source.population().bodies.get(member(particle).body());
+    return source.ahead()[member(particle).body()];
   }
 
   /** What a window offers under one way of listening; tables are made once for all particles. */

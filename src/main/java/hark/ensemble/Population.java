@@ -1,5 +1,6 @@
 package hark.ensemble;
 
+import hark.power.BodyHistory;
 import hark.power.Illumination;
 import hark.power.OnboardChange;
 import hark.power.PowerModel;
@@ -23,12 +24,25 @@ final class Population {
   static final int BODIES_PER_PAIR = Draws.GROUPS;
 
   private static final int FIRST_BODY_DIMENSION = 4;
+
+  /** Draws of a pair whose bodies exist already; more would only cost weighing. */
+  private static final int DRAWS_PER_SHARED_PAIR = 60;
+
+  /**
+   * Bodies that carry less weight than this are not simulated beyond now; together they are under
+   * 0.1 %.
+   */
+  private static final double NEGLIGIBLE = 1e-7;
+
   private static final double KEPT_BEFORE_NOW_SECONDS = 86400;
   private static final double GRID_SECONDS = 600;
 
   final List<EventSet> sets;
   final List<Member> members;
+
+  /** Every body, from separation to now. */
   final List<Body> bodies;
+
   final Draws draws;
 
   private Population(List<EventSet> sets, List<Member> members, List<Body> bodies, Draws draws) {
@@ -43,13 +57,8 @@ final class Population {
    *
    * @param proposal where onsets are drawn
    * @param probeSeconds times of telemetry, rising
-   * @param checkpointSeconds times a command may be sent, rising
    */
-  record Setting(
-      Illumination light,
-      OnsetProposal proposal,
-      double[] probeSeconds,
-      double[] checkpointSeconds) {}
+  record Setting(Illumination light, OnsetProposal proposal, double[] probeSeconds) {}
 
   static Population build(DiagnosisInput input, Setting setting, Workers workers) {
     List<EventSet> sets = EventSet.upToPairs(input.causes());
@@ -63,6 +72,52 @@ final class Population {
     workers.each(
         bodies.length, index -> bodies[index] = builder.simulate(builder.plans.get(index)));
     return new Population(sets, builder.members, List.of(bodies), draws);
+  }
+
+  private static double gridStart(DiagnosisInput input) {
+    return Math.max(0, input.seconds(input.now()) - KEPT_BEFORE_NOW_SECONDS);
+  }
+
+  /**
+   * Goes on from now to the horizon with every body that the evidence has left any weight.
+   *
+   * @param memberWeight by member
+   * @param checkpointSeconds times a command may be sent, after now, rising
+   * @return by body; null for those that carry no weight worth counting
+   */
+  Body[] lookAhead(
+      DiagnosisInput input,
+      Illumination light,
+      double[] memberWeight,
+      double[] checkpointSeconds,
+      Workers workers) {
+    double[] bodyWeight = new double[bodies.size()];
+    for (int m = 0; m < memberWeight.length; m++) {
+      bodyWeight[members.get(m).body()] += memberWeight[m];
+    }
+    Body[] ahead = new Body[bodies.size()];
+    workers.each(
+        ahead.length,
+        b -> {
+          if (bodyWeight[b] >= NEGLIGIBLE) {
+            ahead[b] = lookAhead(input, light, bodies.get(b), checkpointSeconds);
+          }
+        });
+    return ahead;
+  }
+
+  private static Body lookAhead(
+      DiagnosisInput input, Illumination light, Body body, double[] checkpointSeconds) {
+    SimulationRequest request =
+        new SimulationRequest(
+            input.seconds(input.end()),
+            gridStart(input),
+            GRID_SECONDS,
+            body.request().events(),
+            new double[0],
+            checkpointSeconds);
+    BodyHistory.Checkpoint now = body.history().checkpoints().get(0);
+    return new Body(body.model(), request, Simulation.resume(body.model(), light, request, now));
   }
 
   /** An event with its onset and the quantile of its size, before it is simulated. */
@@ -94,7 +149,9 @@ final class Population {
     void add(int set) {
       if (powerful(set).size() < 2) {
         // bodies are there already for the smaller set: every draw costs only its weighing
-        for (int draw = 0; draw < draws.bodies(); draw++) {
+        boolean pair = sets.get(set).causes().size() == 2;
+        int count = pair ? Math.min(DRAWS_PER_SHARED_PAIR, draws.bodies()) : draws.bodies();
+        for (int draw = 0; draw < count; draw++) {
           add(set, draw);
         }
         return;
@@ -168,16 +225,15 @@ final class Population {
               .ifPresent(changes::add);
         }
       }
-      double end = input.seconds(input.end());
-      double gridStart = Math.max(0, input.seconds(input.now()) - KEPT_BEFORE_NOW_SECONDS);
+      double now = input.seconds(input.now());
       SimulationRequest request =
           new SimulationRequest(
-              end,
-              gridStart,
+              now,
+              gridStart(input),
               GRID_SECONDS,
               changes,
               setting.probeSeconds(),
-              setting.checkpointSeconds());
+              new double[] {now});
       return new Body(model, request, Simulation.run(model, setting.light(), request));
     }
 

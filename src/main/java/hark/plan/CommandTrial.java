@@ -28,7 +28,7 @@ final class CommandTrial {
   /** Windows nearer than this are looked at more closely, s. */
   private static final double NEAR_SECONDS = 2 * 86400.0;
 
-  private static final int LATER_STRIDE = 3;
+  private static final int LATER_STRIDE = 5;
 
   private final Diagnosis diagnosis;
   private final Particles sample;

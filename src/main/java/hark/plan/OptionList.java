@@ -51,7 +51,8 @@ final class OptionList {
     SkyWindow sky = diagnosis.windows().get(window);
     Station station = input.stations().get(sky.station());
     if (procedure.change() instanceof Procedure.Command) {
-      return mayTransmit(station, input.instant(sky.to()));
+      boolean inTime = Diagnosis.sendingTime(input, sky) > input.seconds(input.now());
+      return inTime && mayTransmit(station, input.instant(sky.to()));
     }
     if (procedure.change() instanceof Procedure.Listen listen) {
       boolean asked =

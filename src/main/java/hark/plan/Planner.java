@@ -17,8 +17,8 @@ import java.util.Optional;
  * for going on.
  */
 public final class Planner {
-  private static final int PARTICLES = 3000;
-  private static final int THINNED_FOR_COMMANDS = 10;
+  private static final int PARTICLES = 2400;
+  private static final int THINNED_FOR_COMMANDS = 8;
 
   /**
    * A command enters the plan only when it adds this much to the chance of hearing by the horizon.
