@@ -3,6 +3,7 @@ package hark.ensemble;
 import hark.link.Detection;
 import hark.link.Doppler;
 import hark.link.LinkBudget;
+import hark.station.AzimuthTable;
 import hark.station.Station;
 import java.util.List;
 

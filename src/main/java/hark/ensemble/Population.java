@@ -45,7 +45,7 @@ final class Population {
 
   final Draws draws;
 
-  private Population(List<EventSet> sets, List<Member> members, List<Body> bodies, Draws draws) {
+  Population(List<EventSet> sets, List<Member> members, List<Body> bodies, Draws draws) {
     this.sets = sets;
     this.members = List.copyOf(members);
     this.bodies = bodies;
