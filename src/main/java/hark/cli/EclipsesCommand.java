@@ -4,8 +4,6 @@ import hark.cli.TableWriter.Column;
 import hark.orbit.Eclipse;
 import hark.orbit.Eclipses;
 import hark.orbit.Trajectory;
-import java.time.Clock;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
@@ -13,14 +11,14 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** When objects are in the Earth's shadow. */
 @Command(
     name = "eclipses",
     description =
-        "Passages of objects through the Earth's shadow (WGS-84 ellipsoid, no atmosphere).",
+        "Passages of objects, or of a mission's candidates, through the Earth's shadow (WGS-84"
+            + " ellipsoid, no atmosphere).",
     mixinStandardHelpOptions = true)
 final class EclipsesCommand implements Callable<Integer> {
   private static final TableWriter TABLE =
@@ -34,29 +32,26 @@ final class EclipsesCommand implements Callable<Integer> {
               Column.text("penumbraExit")));
 
   @Spec private CommandSpec spec;
+  @Mixin private SubjectOptions subject;
   @Mixin private SkyOptions sky;
   @Mixin private FormatOption format;
-
-  @Option(
-      names = "--days",
-      paramLabel = "D",
-      defaultValue = "1",
-      description = "Length of the span (default: ${DEFAULT-VALUE}).")
-  private double days;
 
   private record Found(String objectId, Eclipse eclipse) {
     Instant begin() {
       return eclipse.penumbraEntry();
     }
+
+    boolean isOverlappedBy(Found later) {
+      return objectId.equals(later.objectId()) && !later.begin().isAfter(eclipse.penumbraExit());
+    }
   }
 
   @Override
   public Integer call() {
-    Clock clock = Main.of(spec).clock();
-    Instant to = sky.to(clock, days, Duration.ofDays(1), PassesCommand.DAYS);
-    SkyRun run = new SkyRun(sky, clock, to, spec.commandLine().getErr());
+    SkyQuestion asked = subject.question(sky);
+    SkyRun run = new SkyRun(asked.legs(), asked.earth(), spec.commandLine().getErr());
     List<Object[]> rows =
-        run.each(trajectory -> find(trajectory, run.from(), to)).stream()
+        Leg.joined(run.each(EclipsesCommand::find), Found::isOverlappedBy).stream()
             .sorted(Comparator.comparing(Found::begin).thenComparing(Found::objectId))
             .map(EclipsesCommand::row)
             .toList();
@@ -64,9 +59,10 @@ final class EclipsesCommand implements Callable<Integer> {
     return ExitCode.DONE;
   }
 
-  private static List<Found> find(Trajectory trajectory, Instant from, Instant to) {
-    String id = trajectory.elements().objectId();
-    return Eclipses.find(trajectory, from, to).stream().map(each -> new Found(id, each)).toList();
+  private static List<Found> find(Trajectory trajectory, Leg leg) {
+    return Eclipses.find(trajectory, leg.from(), leg.to()).stream()
+        .map(each -> new Found(leg.set().objectId(), each))
+        .toList();
   }
 
   private static Object[] row(Found found) {

@@ -89,8 +89,10 @@ final class EphemerisCommand implements Callable<Integer> {
               + MOST_ROWS
               + " rows");
     }
-    SkyRun run = new SkyRun(sky, clock, to, spec.commandLine().getErr());
-    List<Object[]> rows = run.each(trajectory -> rows(trajectory, run.from(), to));
+    Instant from = sky.from(clock);
+    List<Leg> legs = sky.elementSets(clock).stream().map(set -> new Leg(set, from, to)).toList();
+    SkyRun run = new SkyRun(legs, sky.earth(), spec.commandLine().getErr());
+    List<Object[]> rows = run.each((trajectory, leg) -> rows(trajectory, from, to));
     TABLE.write(format.format(), rows, spec.commandLine().getOut());
     return ExitCode.DONE;
   }

@@ -1,36 +1,27 @@
 package hark.cli;
 
+import hark.cli.SkyQuestion.Place;
 import hark.cli.TableWriter.Column;
-import hark.station.HorizonMask;
+import hark.orbit.Trajectory;
 import hark.station.Pass;
 import hark.station.Passes;
-import hark.station.Site;
-import java.time.Clock;
-import java.time.Duration;
-import java.time.Instant;
-import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** When objects pass over a site. */
 @Command(
     name = "passes",
     description = {
-      "Passes of objects over a site.",
+      "Passes of objects over a site, or of a mission's candidates over its stations.",
       "Passes in progress at either end keep their true AOS and LOS. An object in view for more than"
           + " three days beyond an end is cut there."
     },
     mixinStandardHelpOptions = true)
 final class PassesCommand implements Callable<Integer> {
-  static final SkyOptions.Limit DAYS = new SkyOptions.Limit("--days", 400);
-  static final Comparator<Pass> ORDER =
-      Comparator.comparing(Pass::aos).thenComparing(Pass::objectId);
-
   private static final TableWriter TABLE =
       new TableWriter(
           "passes",
@@ -48,31 +39,28 @@ final class PassesCommand implements Callable<Integer> {
               Column.text("sunlitAtCulmination")));
 
   @Spec private CommandSpec spec;
+  @Mixin private SubjectOptions subject;
   @Mixin private SkyOptions sky;
   @Mixin private SiteOptions place;
   @Mixin private FormatOption format;
 
-  @Option(
-      names = "--days",
-      paramLabel = "D",
-      defaultValue = "1",
-      description = "Length of the span (default: ${DEFAULT-VALUE}).")
-  private double days;
-
   @Override
   public Integer call() {
-    Clock clock = Main.of(spec).clock();
-    Site site = place.site();
-    HorizonMask mask = place.mask();
-    Instant to = sky.to(clock, days, Duration.ofDays(1), DAYS);
-    SkyRun run = new SkyRun(sky, clock, to, spec.commandLine().getErr());
+    SkyQuestion asked = subject.question(sky, place);
+    SkyRun run = new SkyRun(asked.legs(), asked.earth(), spec.commandLine().getErr());
+    List<Pass> passes = run.each((trajectory, leg) -> passes(trajectory, leg, asked.places()));
     List<Object[]> rows =
-        run.each(trajectory -> Passes.find(trajectory, site, mask, run.from(), to)).stream()
-            .sorted(ORDER)
-            .map(PassesCommand::row)
-            .toList();
+        FoundPasses.inOrder(passes, pass -> pass).stream().map(PassesCommand::row).toList();
     TABLE.write(format.format(), rows, spec.commandLine().getOut());
     return ExitCode.DONE;
+  }
+
+  private static List<Pass> passes(Trajectory trajectory, Leg leg, List<Place> places) {
+    return places.stream()
+        .flatMap(
+            place ->
+                Passes.find(trajectory, place.site(), place.mask(), leg.from(), leg.to()).stream())
+        .toList();
   }
 
   private static Object[] row(Pass pass) {

@@ -1,7 +1,10 @@
 package hark.cli;
 
+import hark.problem.NearestWord;
 import hark.station.HorizonMask;
 import hark.station.Site;
+import hark.station.Station;
+import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -24,19 +27,62 @@ final class SiteOptions {
   @Option(
       names = "--min-elevation",
       paramLabel = "DEG",
-      defaultValue = "0",
-      description = "Least elevation of a pass, geometric (default: ${DEFAULT-VALUE}).")
-  private double minElevationDeg;
+      description = "Least elevation of a pass, geometric (default: 0).")
+  private Double minElevationDeg;
+
+  @Option(
+      names = "--station",
+      paramLabel = "NAME",
+      description = "With a MISSION: only this station; may be given several times.")
+  private List<String> stations = List.of();
 
   @Option(names = "--refraction", description = "Comes with a later version.")
   private boolean refraction;
 
-  Site site() {
+  /** For a mission, which brings its own stations. */
+  void refuseSite() {
+    refuseRefraction();
+    if (site != null || name != null || minElevationDeg != null) {
+      throw wrong(
+          "A MISSION brings its own stations; leave out --site, --name and --min-elevation.");
+    }
+  }
+
+  /** For a site, which is only one. */
+  void refuseStations() {
+    if (!stations.isEmpty()) {
+      throw wrong("--station picks among the stations of a MISSION; name its folder.");
+    }
+  }
+
+  /** The stations asked for; all when nothing was asked. */
+  List<SkyQuestion.Place> places(List<Station> all) {
+    List<String> known = all.stream().map(Station::name).toList();
+    for (String asked : stations) {
+      if (!known.contains(asked)) {
+        throw wrong(
+            "--station '"
+                + asked
+                + "' is not among the stations; "
+                + NearestWord.advice(asked, known));
+      }
+    }
+    return all.stream()
+        .filter(station -> stations.isEmpty() || stations.contains(station.name()))
+        .map(station -> new SkyQuestion.Place(station.site(), station.mask()))
+        .toList();
+  }
+
+  private void refuseRefraction() {
     if (refraction) {
       throw wrong("--refraction comes with a later version; elevations are geometric for now.");
     }
+  }
+
+  Site site() {
+    refuseRefraction();
     if (site == null) {
-      throw wrong("Which site? Give --site LAT,LON,ALT_M.");
+      throw wrong("Which site? Give --site LAT,LON,ALT_M, or a MISSION folder.");
     }
     String[] parts = site.split(",", -1);
     if (parts.length != 3) {
@@ -60,7 +106,7 @@ final class SiteOptions {
 
   HorizonMask mask() {
     try {
-      return HorizonMask.flat(minElevationDeg);
+      return HorizonMask.flat(minElevationDeg == null ? 0 : minElevationDeg);
     } catch (IllegalArgumentException e) {
       throw wrong("--min-elevation: " + e.getMessage() + ".");
     }

@@ -1,13 +1,18 @@
 package hark.cli;
 
+import static java.util.stream.Collectors.toCollection;
+
 import hark.orbit.EarthModel;
 import hark.orbit.ElementSet;
 import hark.orbit.ElementSets;
+import hark.problem.NearestWord;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -18,6 +23,9 @@ import picocli.CommandLine.Spec;
 final class SkyOptions {
   private static final Instant EARLIEST = Instant.parse("1957-10-04T00:00:00Z");
   private static final Instant LATEST = Instant.parse("2200-01-01T00:00:00Z");
+
+  /** Object ids named in a message at most: a file may hold a whole catalogue. */
+  private static final int MOST_NAMED = 12;
 
   @Spec(Spec.Target.MIXEE)
   private CommandSpec command;
@@ -35,18 +43,57 @@ final class SkyOptions {
   @Option(
       names = "--from",
       paramLabel = "T",
-      description = "Begin, UTC such as 2026-10-02T03:14:00Z (default: now).")
+      description =
+          "Begin, UTC such as 2026-10-02T03:14:00Z (default: now; a mission with a clock of its own"
+              + " begins there).")
   private Instant from;
+
+  @Option(
+      names = "--object",
+      paramLabel = "ID",
+      description = "Only this object; may be given several times.")
+  private List<String> objects = List.of();
 
   @Mixin private EarthOption earth;
 
   /** One set for each object, the newest in force at the begin. */
   List<ElementSet> elementSets(Clock clock) {
     if (elements == null) {
-      throw new ParameterException(command.commandLine(), "Which objects? Give --elements FILE.");
+      throw new ParameterException(
+          command.commandLine(),
+          command.positionalParameters().isEmpty()
+              ? "Which objects? Give --elements FILE."
+              : "Which objects? Give --elements FILE, or a MISSION folder.");
     }
     String text = InputText.read(elements, ElementSets.MAX_CHARACTERS);
-    return ElementSets.inForce(ElementSets.parse(elements.toString(), text), from(clock));
+    return ElementSets.inForce(only(ElementSets.parse(elements.toString(), text)), from(clock));
+  }
+
+  /** Sets of the objects asked for; all when nothing was asked. */
+  List<ElementSet> only(List<ElementSet> sets) {
+    if (objects.isEmpty()) {
+      return sets;
+    }
+    Set<String> known = sets.stream().map(ElementSet::objectId).collect(toCollection(TreeSet::new));
+    for (String object : objects) {
+      if (!known.contains(object)) {
+        throw new ParameterException(
+            command.commandLine(),
+            "--object '"
+                + object
+                + "' is not among the objects; "
+                + NearestWord.advice(object, known.stream().limit(MOST_NAMED).toList()));
+      }
+    }
+    return sets.stream().filter(set -> objects.contains(set.objectId())).toList();
+  }
+
+  /** For a mission, which brings its own. */
+  void refuseElements() {
+    if (elements != null) {
+      throw new ParameterException(
+          command.commandLine(), "A MISSION brings its own element sets; leave out --elements.");
+    }
   }
 
   /** The begin of the span. */

@@ -3,18 +3,15 @@ package hark.cli;
 import hark.cli.TableWriter.Column;
 import hark.orbit.Eclipses;
 import hark.orbit.Trajectory;
-import hark.station.HorizonMask;
 import hark.station.Look;
 import hark.station.Looks;
 import hark.station.Pass;
 import hark.station.Passes;
 import hark.station.Site;
-import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -27,7 +24,10 @@ import picocli.CommandLine.Spec;
 /** Where objects stand during their passes. */
 @Command(
     name = "track",
-    description = "Azimuth, elevation, range and Doppler at even steps inside each pass.",
+    description = {
+      "Azimuth, elevation, range and Doppler at even steps inside each pass, over a site or over a"
+          + " mission's stations (these rows name the station as site)."
+    },
     mixinStandardHelpOptions = true)
 final class TrackCommand implements Callable<Integer> {
   private static final double LIGHT_METERS_PER_SECOND = 299_792_458;
@@ -45,16 +45,10 @@ final class TrackCommand implements Callable<Integer> {
           Column.number("rangeRateKmS", 7));
 
   @Spec private CommandSpec spec;
+  @Mixin private SubjectOptions subject;
   @Mixin private SkyOptions sky;
   @Mixin private SiteOptions place;
   @Mixin private FormatOption format;
-
-  @Option(
-      names = "--days",
-      paramLabel = "D",
-      defaultValue = "1",
-      description = "Length of the span (default: ${DEFAULT-VALUE}).")
-  private double days;
 
   @Option(
       names = "--step",
@@ -74,18 +68,16 @@ final class TrackCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Clock clock = Main.of(spec).clock();
     refuseNonsense();
-    Site site = place.site();
-    HorizonMask mask = place.mask();
-    Instant to = sky.to(clock, days, Duration.ofDays(1), PassesCommand.DAYS);
-    SkyRun run = new SkyRun(sky, clock, to, spec.commandLine().getErr());
+    SkyQuestion asked = subject.question(sky, place);
+    SkyRun run = new SkyRun(asked.legs(), asked.earth(), spec.commandLine().getErr());
+    List<PassRows> found = run.each((trajectory, leg) -> track(trajectory, leg, asked));
     List<Object[]> rows =
-        run.each(trajectory -> track(trajectory, site, mask, run.from(), to)).stream()
-            .sorted(Comparator.comparing(PassRows::pass, PassesCommand.ORDER))
+        FoundPasses.inOrder(found, PassRows::pass).stream()
             .flatMap(pass -> pass.rows().stream())
             .toList();
-    new TableWriter("track", columns()).write(format.format(), rows, spec.commandLine().getOut());
+    new TableWriter("track", columns(asked.mission()))
+        .write(format.format(), rows, spec.commandLine().getOut());
     return ExitCode.DONE;
   }
 
@@ -101,8 +93,11 @@ final class TrackCommand implements Callable<Integer> {
     }
   }
 
-  private List<Column> columns() {
+  private List<Column> columns(boolean withSite) {
     List<Column> columns = new ArrayList<>(COLUMNS);
+    if (withSite) {
+      columns.add(1, Column.text("site"));
+    }
     if (frequencyMhz != null) {
       columns.add(Column.number("dopplerHz", 3));
     }
@@ -110,24 +105,30 @@ final class TrackCommand implements Callable<Integer> {
     return columns;
   }
 
-  private List<PassRows> track(
-      Trajectory trajectory, Site site, HorizonMask mask, Instant from, Instant to) {
+  private List<PassRows> track(Trajectory trajectory, Leg leg, SkyQuestion asked) {
     List<PassRows> all = new ArrayList<>();
     long count = 0;
-    for (Pass pass : Passes.find(trajectory, site, mask, from, to)) {
-      double seconds = Duration.between(pass.aos(), pass.los()).toMillis() / 1e3;
-      count += (long) (seconds / stepSeconds) + 1;
-      if (count > MOST_ROWS) {
-        throw new CouldNot(
-            "more than " + MOST_ROWS + " rows for " + pass.objectId() + "; choose a longer --step",
-            null);
+    for (SkyQuestion.Place place : asked.places()) {
+      Site site = place.site();
+      for (Pass pass : Passes.find(trajectory, site, place.mask(), leg.from(), leg.to())) {
+        double seconds = Duration.between(pass.aos(), pass.los()).toMillis() / 1e3;
+        count += (long) (seconds / stepSeconds) + 1;
+        if (count > MOST_ROWS) {
+          throw new CouldNot(
+              "more than "
+                  + MOST_ROWS
+                  + " rows for "
+                  + pass.objectId()
+                  + "; choose a longer --step",
+              null);
+        }
+        all.add(new PassRows(pass, rows(trajectory, site, pass, asked.mission())));
       }
-      all.add(new PassRows(pass, rows(trajectory, site, pass)));
     }
     return all;
   }
 
-  private List<Object[]> rows(Trajectory trajectory, Site site, Pass pass) {
+  private List<Object[]> rows(Trajectory trajectory, Site site, Pass pass, boolean withSite) {
     List<Object[]> rows = new ArrayList<>();
     Instant start = wholeMillisecond(pass.aos());
     for (long i = 0; ; i++) {
@@ -136,7 +137,11 @@ final class TrackCommand implements Callable<Integer> {
         return rows;
       }
       Look look = Looks.at(trajectory, site, time);
-      rows.add(row(pass.objectId(), time, look, Eclipses.sunlitAt(trajectory, time)));
+      List<Object> row = row(pass.objectId(), time, look, Eclipses.sunlitAt(trajectory, time));
+      if (withSite) {
+        row.add(1, site.name());
+      }
+      rows.add(row.toArray());
     }
   }
 
@@ -146,7 +151,7 @@ final class TrackCommand implements Callable<Integer> {
     return earlier.equals(time) ? time : earlier.plusMillis(1);
   }
 
-  private Object[] row(String object, Instant time, Look look, boolean sunlit) {
+  private List<Object> row(String object, Instant time, Look look, boolean sunlit) {
     List<Object> row = new ArrayList<>();
     row.add(object);
     row.add(time);
@@ -158,6 +163,6 @@ final class TrackCommand implements Callable<Integer> {
       row.add(-look.rangeRateMetersPerSecond() / LIGHT_METERS_PER_SECOND * frequencyMhz * 1e6);
     }
     row.add(sunlit);
-    return row.toArray();
+    return row;
   }
 }
