@@ -49,11 +49,12 @@ final class RadioReader {
     double duration = beacon.number("duration_s", DURATION_S);
     double watts = beacon.number("transmit_W", Spans.WATTS);
     BeaconRadio radio = radio(beacon, name);
+    Beacon fitting = new Beacon(name, states, interval, Math.min(duration, interval), watts);
     if (reading.isFirst() && reading.problems.count() == before) {
-      check(beacon, reading, new Beacon(name, states, interval, duration, watts), radio);
+      checkDuration(beacon, reading, duration, interval);
+      checkPower(beacon, reading, fitting, radio);
     }
-    return new BeaconPart(
-        new Beacon(name, states, interval, Math.min(duration, interval), watts), radio);
+    return new BeaconPart(fitting, radio);
   }
 
   private static BeaconRadio radio(Section beacon, String name) {
@@ -69,17 +70,20 @@ final class RadioReader {
         beacon.mean("pattern_sd_dB", Spans.DB, 4));
   }
 
-  private static void check(Section at, Reading reading, Beacon power, BeaconRadio radio) {
-    if (power.durationSeconds() > power.intervalSeconds()) {
+  private static void checkDuration(Section at, Reading reading, double duration, double interval) {
+    if (duration > interval) {
       reading.problems.add(
           at.at("duration_s"),
           "a burst of "
-              + Span.print(power.durationSeconds())
+              + Span.print(duration)
               + " s does not fit its interval of "
-              + Span.print(power.intervalSeconds())
+              + Span.print(interval)
               + " s",
           "interval_s runs from the start of one burst to the start of the next");
     }
+  }
+
+  private static void checkPower(Section at, Reading reading, Beacon power, BeaconRadio radio) {
     double radiatedWatts = 1e-3 * Math.pow(10, radio.radiated().mean() / 10);
     if (radiatedWatts > power.transmitWatts()) {
       reading.warn(

@@ -53,18 +53,20 @@ final class Section {
   /** A part that must be there. When it is not, one problem says so and nothing in it is missed. */
   <T> Optional<T> part(String key, Function<Section, T> read) {
     YamlTree value = map.require(key);
-    return value.isNothing() ? Optional.empty() : Optional.of(readPart(value, read));
+    return value.isNothing() ? Optional.empty() : readPart(value, read);
   }
 
   /** A part whose absence (or null) means that there is none. */
   <T> Optional<T> partIfWritten(String key, Function<Section, T> read) {
     YamlTree value = map.get(key);
-    return value.isNothing() ? Optional.empty() : Optional.of(readPart(value, read));
+    return value.isNothing() ? Optional.empty() : readPart(value, read);
   }
 
   /** A part that may be left out because each of its keys has a default. */
   <T> T partOrDefaults(String key, Function<Section, T> read) {
-    return readPart(map.get(key), read);
+    YamlTree value = map.get(key);
+    return readPart(value, read)
+        .orElseThrow(() -> new IllegalArgumentException("what " + key + " says cannot be used"));
   }
 
   /** A list of parts; at least one. */
@@ -75,7 +77,7 @@ final class Section {
       if (item.isNothing()) {
         reading.problems.add(item, "found nothing, expected keys with values", "remove the item");
       } else {
-        all.add(readPart(item, read));
+        readPart(item, read).ifPresent(all::add);
       }
     }
     if (value.kind() == YamlTree.Kind.LIST && value.items().isEmpty()) {
@@ -84,11 +86,26 @@ final class Section {
     return all;
   }
 
-  private <T> T readPart(YamlTree value, Function<Section, T> read) {
+  /**
+   * Reads a part. A value that the models refuse after the reader has already named it as a problem
+   * gives nothing; one that only the models refuse becomes a problem of the part.
+   */
+  private <T> Optional<T> readPart(YamlTree value, Function<Section, T> read) {
+    int before = reading.problems.count();
     Section part = of(value, reading);
-    T result = read.apply(part);
-    part.finish();
-    return result;
+    try {
+      T result = read.apply(part);
+      part.finish();
+      return Optional.of(result);
+    } catch (IllegalArgumentException refused) {
+      if (!reading.isFirst()) {
+        throw refused;
+      }
+      if (reading.problems.count() == before) {
+        reading.problems.add(value, refused.getMessage(), "change it to something that can be");
+      }
+      return Optional.empty();
+    }
   }
 
   void finish() {
