@@ -7,5 +7,6 @@ public final class Benches {
   /** Prints one line or a few for each benchmark. */
   public static void main(String[] args) {
     PassesBench.run();
+    ColdBriefBench.run();
   }
 }

@@ -42,7 +42,8 @@ final class Ratio {
     return ratio;
   }
 
-  private static double median(long[] nanos) {
+  /** The middle one of an odd number of times. */
+  static double median(long[] nanos) {
     long[] sorted = nanos.clone();
     Arrays.sort(sorted);
     return sorted[sorted.length / 2];

@@ -14,6 +14,12 @@ import picocli.CommandLine.Spec;
 
 /** Options shared by the commands that assess a mission; use as a mixin. */
 final class AssessOptions {
+  /** What {@code --members} means, for every command that has it. */
+  static final String MEMBERS =
+      "Bodies wanted for each event set of order ≤ 1: for no cause at work and for each one alone,"
+          + " 1 to 6000. Taken as at least 60 and rounded up to a multiple of 6; pairs of causes take"
+          + " fewer. More is finer and slower (default: ${DEFAULT-VALUE}).";
+
   @Spec(Spec.Target.MIXEE)
   private CommandSpec command;
 
@@ -36,12 +42,7 @@ final class AssessOptions {
       description = "How far to look ahead, days up to 60 (default: ${DEFAULT-VALUE}).")
   private double days = AssessmentRequest.USUAL_HORIZON_DAYS;
 
-  @Option(
-      names = "--members",
-      paramLabel = "N",
-      description =
-          "Bodies simulated for each small set of causes; more is finer and slower"
-              + " (default: ${DEFAULT-VALUE}).")
+  @Option(names = "--members", paramLabel = "N", description = MEMBERS)
   private int members = AssessmentRequest.USUAL_MEMBERS;
 
   @Option(

@@ -28,8 +28,10 @@ import picocli.CommandLine.Spec;
     description = {
       "Show or check the journal.",
       "  list    every entry as written, corrections among them",
-      "  verify  recompute the chain of hashes: finds changed and missing entries, not a cut tail",
-      "  head    last number and its hash; keep it elsewhere, so that a cut tail can be noticed",
+      "  verify  recompute the chain of hashes: finds changed and missing entries,",
+      "          not a cut tail",
+      "  head    last number and its hash; keep it elsewhere, so that a cut tail",
+      "          can be noticed",
       "export, import and backup come later and are refused by name."
     },
     mixinStandardHelpOptions = true)

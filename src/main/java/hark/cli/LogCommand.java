@@ -25,16 +25,19 @@ import picocli.CommandLine.Spec;
     description = {
       "Append an entry to the journal; prints its number when it is on disk.",
       "Kinds and keys:",
-      "  nothing-heard  station, from, to (or pass=AOS), frequency_hz, window_hz, object, offset_s,",
-      "                 way=decoder|ear|waterfall|recording, noise_db",
-      "  heard          station, from, to (or pass=AOS), level_db, level_sd_db, frequency_hz,",
-      "                 form=carrier|morse|frames|fragment, call_sign, object",
+      "  nothing-heard  station, from, to (or pass=AOS), frequency_hz, window_hz,",
+      "                 object, offset_s, noise_db,",
+      "                 way=decoder|ear|waterfall|recording",
+      "  heard          station, from, to (or pass=AOS), level_db, level_sd_db,",
+      "                 frequency_hz, call_sign, object,",
+      "                 form=carrier|morse|frames|fragment",
       "  telemetry      at, volts, volts_sd",
-      "  station-check  station, at, result=heard|missed, level_db, expected_db, same_hand=yes|no,",
-      "                 same_band=yes|no",
+      "  station-check  station, at, result=heard|missed, level_db, expected_db,",
+      "                 same_hand=yes|no, same_band=yes|no",
       "  not-listened   station, from, to (or pass=AOS), why",
       "  note           at, text",
-      "  correction     of=N, then the keys that replace (key= takes one away), or withdrawn=yes",
+      "  correction     of=N, then the keys that replace (key= takes one away),",
+      "                 or withdrawn=yes",
       "Come later and are refused by name: outside-report, object, command-sent, motion, separation,"
           + " doppler, search-result; other telemetry than volts."
     },
@@ -52,7 +55,10 @@ final class LogCommand implements Callable<Integer> {
   @Parameters(index = "2..*", arity = "0..*", paramLabel = "key=value", description = "Its keys.")
   private List<String> pairs = List.of();
 
-  @Option(names = "--at", paramLabel = "T", description = "When it happened, UTC (default: now).")
+  @Option(
+      names = "--at",
+      paramLabel = "T",
+      description = "When it happened, UTC (default: the mission's own clock, else now).")
   private Instant at;
 
   @Option(names = "--who", paramLabel = "W", description = "Who writes this.")

@@ -21,6 +21,12 @@ import picocli.CommandLine.Command;
     },
     mixinStandardHelpOptions = true,
     version = "hark 0.1.0",
+    footer = {
+      "",
+      "hark COMMAND --help tells more. Exit codes: 0 done, 1 could not be done,",
+      "2 wrong usage or bad input, 3 a defect of Hark.",
+      "Commands that come later: new, energy, whose, search, trial, crew."
+    },
     subcommands = {
       // one line a command, in the order a newcomer needs them
       DemoCommand.class,

@@ -41,32 +41,37 @@ final class ServeCommand implements Callable<Integer> {
 
   @Option(
       names = "--bind",
+      paramLabel = "A",
       defaultValue = "127.0.0.1",
       description = "Loopback address to listen on (default: ${DEFAULT-VALUE}).")
   private String bind;
 
   @Option(
       names = "--port",
+      paramLabel = "P",
       defaultValue = "8417",
       description = "Port to listen on; 0 takes a free one (default: ${DEFAULT-VALUE}).")
   private int port;
 
   @Option(
       names = "--days",
+      paramLabel = "D",
       defaultValue = "" + AssessmentRequest.USUAL_HORIZON_DAYS,
-      description = "Days to look ahead (default: ${DEFAULT-VALUE}).")
+      description = "How far to look ahead, days up to 60 (default: ${DEFAULT-VALUE}).")
   private double days;
 
   @Option(
       names = "--members",
       defaultValue = "" + AssessmentRequest.USUAL_MEMBERS,
-      description = "Bodies for each small event set (default: ${DEFAULT-VALUE}).")
+      paramLabel = "N",
+      description = AssessOptions.MEMBERS)
   private int members;
 
   @Option(
       names = "--seed",
+      paramLabel = "N",
       defaultValue = "1",
-      description = "Seed of everything random (default: ${DEFAULT-VALUE}).")
+      description = "Seed of all draws (default: ${DEFAULT-VALUE}).")
   private long seed;
 
   @Option(

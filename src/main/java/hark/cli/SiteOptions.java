@@ -36,7 +36,7 @@ final class SiteOptions {
       description = "With a MISSION: only this station; may be given several times.")
   private List<String> stations = List.of();
 
-  @Option(names = "--refraction", description = "Comes with a later version.")
+  @Option(names = "--refraction", description = "Comes with a later version; refused for now.")
   private boolean refraction;
 
   /** For a mission, which brings its own stations. */

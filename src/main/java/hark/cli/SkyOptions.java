@@ -43,9 +43,7 @@ final class SkyOptions {
   @Option(
       names = "--from",
       paramLabel = "T",
-      description =
-          "Begin, UTC such as 2026-10-02T03:14:00Z (default: now; a mission with a clock of its own"
-              + " begins there).")
+      description = "Begin, UTC such as 2026-10-02T03:14:00Z (default: now).")
   private Instant from;
 
   @Option(

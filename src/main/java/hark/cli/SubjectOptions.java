@@ -30,8 +30,8 @@ final class SubjectOptions {
       arity = "0..1",
       paramLabel = "MISSION",
       description = {
-        "A mission folder: its candidates, its stations with their skylines and its clock, instead"
-            + " of --elements and --site.",
+        "A mission folder instead of a file and a site: its candidates, its stations with their"
+            + " skylines, and its clock, from which a span without --from begins.",
         "Each candidate flies by the set in force at the time: the newest known by then."
       })
   private Path folder;
