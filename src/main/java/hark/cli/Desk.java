@@ -1,8 +1,6 @@
 package hark.cli;
 
 import hark.assessment.Assessment;
-import hark.assessment.AssessmentRequest;
-import hark.assessment.Assessor;
 import hark.console.ConsoleServer;
 import hark.console.ConsoleSettings;
 import hark.console.MissionModel;
@@ -16,12 +14,10 @@ import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** What {@code hark serve} keeps open: a mission, its journal and the console over them. */
@@ -40,7 +36,7 @@ final class Desk implements AutoCloseable {
       Mission mission,
       Path journalFile,
       Clock clock,
-      Function<Instant, AssessmentRequest> request,
+      MissionModel.Working working,
       Optional<Path> forgotten) {
     this.mission = mission;
     this.forgotten = forgotten;
@@ -50,27 +46,22 @@ final class Desk implements AutoCloseable {
       throw new CouldNot(e.getMessage(), e);
     }
     this.model =
-        new MissionModel(
-            mission,
-            journal,
-            clock,
-            (of, entries, now) -> Assessor.assess(of, entries, request.apply(now)),
-            forgotten.isPresent() ? FORGOTTEN : "");
+        new MissionModel(mission, journal, clock, working, forgotten.isPresent() ? FORGOTTEN : "");
   }
 
   /** Opens a mission folder and the journal in it. */
-  static Desk folder(Path folder, Clock clock, Function<Instant, AssessmentRequest> request) {
+  static Desk folder(Path folder, Clock clock, MissionModel.Working working) {
     Mission mission = MissionFolder.read(folder);
-    return new Desk(mission, folder.resolve("journal.db"), clock, request, Optional.empty());
+    return new Desk(mission, folder.resolve("journal.db"), clock, working, Optional.empty());
   }
 
   /** Writes the demo to a folder that is deleted when the desk is closed, and opens that. */
-  static Desk demo(Clock clock, Function<Instant, AssessmentRequest> request) {
+  static Desk demo(Clock clock, MissionModel.Working working) {
     try {
       Path folder = Files.createTempDirectory("hark-demo-");
       DemoMission.writeTo(folder);
       Path journal = folder.resolve("journal.db");
-      return new Desk(MissionFolder.read(folder), journal, clock, request, Optional.of(folder));
+      return new Desk(MissionFolder.read(folder), journal, clock, working, Optional.of(folder));
     } catch (IOException e) {
       throw new CouldNot("no room for the demo's journal could be made: " + e.getMessage(), e);
     }

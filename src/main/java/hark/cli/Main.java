@@ -13,19 +13,13 @@ import picocli.CommandLine.Command;
 @Command(
     name = "hark",
     description = "When to listen to a silent satellite, what to try, and whether to go on.",
-    footer = {
-      "",
-      "With later versions come: new, energy, whose, search, trial, crew.",
-      "hark COMMAND --help says more. Times are UTC with a Z. Exit codes: 0 done, 1 could not be done,",
-      "2 wrong usage or bad input, 3 a defect of hark."
-    },
     mixinStandardHelpOptions = true,
     version = "hark 0.1.0",
     footer = {
       "",
-      "hark COMMAND --help tells more. Exit codes: 0 done, 1 could not be done,",
-      "2 wrong usage or bad input, 3 a defect of Hark.",
-      "Commands that come later: new, energy, whose, search, trial, crew."
+      "With later versions come: new, energy, whose, search, trial, crew.",
+      "hark COMMAND --help says more. Times are UTC with a Z. Exit codes: 0 done,",
+      "1 could not be done, 2 wrong usage or bad input, 3 a defect of hark."
     },
     subcommands = {
       // one line a command, in the order a newcomer needs them

@@ -1,14 +1,18 @@
 package hark.cli;
 
 import hark.assessment.AssessmentRequest;
+import hark.assessment.Assessor;
 import hark.console.ConsoleSettings;
+import hark.console.MissionModel;
 import hark.document.Brief;
+import hark.orbit.EarthModel;
 import hark.problem.BadInput;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -26,6 +30,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true)
 final class ServeCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
+  @Mixin private EarthOption earth;
 
   @Parameters(
       arity = "0..1",
@@ -102,10 +107,12 @@ final class ServeCommand implements Callable<Integer> {
   private void serve(ConsoleSettings settings) {
     Main main = Main.of(spec);
     PrintWriter out = spec.commandLine().getOut();
+    EarthModel model = earth.earth();
+    MissionModel.Working working =
+        new MissionModel.Working(
+            (of, entries, now) -> Assessor.assess(of, entries, request(now), model), model);
     Desk desk =
-        demo
-            ? Desk.demo(main.clock(), this::request)
-            : Desk.folder(folder, main.clock(), this::request);
+        demo ? Desk.demo(main.clock(), working) : Desk.folder(folder, main.clock(), working);
     try {
       desk.serve(settings);
       if (brief) {

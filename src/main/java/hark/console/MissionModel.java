@@ -51,18 +51,27 @@ public final class MissionModel implements ConsoleModel {
     Assessment assess(Mission mission, List<Entry> entries, Instant now);
   }
 
+  /** How a mission's numbers are worked out, and on which Earth its passes are. */
+  public record Working(Assessing assessing, EarthModel earth) {}
+
+  /** A mission on the bundled Earth. */
+  public MissionModel(
+      Mission mission, Journal journal, InstantSource clock, Assessing assessing, String notice) {
+    this(mission, journal, clock, new Working(assessing, EarthModel.bundled()), notice);
+  }
+
   /**
    * @param clock real time; not asked when the mission has its own
    * @param notice a sentence the page shows at its head; may be empty
    */
   public MissionModel(
-      Mission mission, Journal journal, InstantSource clock, Assessing assessing, String notice) {
+      Mission mission, Journal journal, InstantSource clock, Working working, String notice) {
     this.mission = mission;
     this.journal = journal;
     this.clock = clock;
-    this.assessing = assessing;
+    this.assessing = working.assessing();
     this.notice = notice;
-    this.sky = new MissionSky(mission, EarthModel.bundled());
+    this.sky = new MissionSky(mission, working.earth());
   }
 
   @Override

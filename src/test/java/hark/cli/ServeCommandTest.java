@@ -42,6 +42,13 @@ class ServeCommandTest {
   }
 
   @Test
+  void earthDataThatAreNotThereAreBadInput() {
+    assertEquals(
+        ExitCode.BAD_INPUT, run("serve", "--demo", "--port", "0", "--orekit-data", "no-folder"));
+    assertTrue(err.toString().contains("no-folder"), err.toString());
+  }
+
+  @Test
   void aPortInUseIsToldInPlainWords() throws Exception {
     try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getByName("127.0.0.1"))) {
       String port = String.valueOf(taken.getLocalPort());
