@@ -30,6 +30,7 @@ public final class Diagnosis {
   private final HearingNodes[] nodes;
   private final Ear ear;
   private final Weighing weighing;
+  private final double[][] objectShare;
   private final Jackknife jackknife;
   private final Marginals marginals;
 
@@ -58,6 +59,8 @@ public final class Diagnosis {
       likelihood[m] = ahead[population.members.get(m).body()] == null ? 0 : likelihood[m];
     }
     jackknife = new Jackknife(population, likelihood);
+    objectShare = new double[likelihood.length][];
+    workers.each(likelihood.length, m -> objectShare[m] = objectShare(m));
     marginals = new Marginals(input, population);
   }
 
@@ -220,9 +223,8 @@ public final class Diagnosis {
     double[] weights = jackknife.whole().member();
     double total = 0;
     for (int m = 0; m < weights.length; m++) {
-      HearingNodes group = nodes[population.members.get(m).group()];
-      for (int n = 0; n < group.count(); n++) {
-        sums[group.object()[n]] += weights[m] * weighing.nodeShare[m][n];
+      for (int k = 0; k < sums.length; k++) {
+        sums[k] += weights[m] * objectShare[m][k];
       }
       total += weights[m];
     }
@@ -332,12 +334,19 @@ public final class Diagnosis {
   /** Share of a member's hearings, by object, in which it sends. */
   private double sends(int index, SkyWindow sky, Boolean[][] known) {
     Member member = population.members.get(index);
-    HearingNodes group = nodes[member.group()];
     double share = 0;
+    for (int k = 0; k < objectShare[index].length; k++) {
+      share += sends(member, k, sky, known) ? objectShare[index][k] : 0;
+    }
+    return share;
+  }
+
+  /** Share of each object in a member's hearings. */
+  private double[] objectShare(int index) {
+    HearingNodes group = nodes[population.members.get(index).group()];
+    double[] share = new double[input.candidates().size()];
     for (int n = 0; n < group.count(); n++) {
-      if (sends(member, group.object()[n], sky, known)) {
-        share += weighing.nodeShare[index][n];
-      }
+      share[group.object()[n]] += weighing.nodeShare[index][n];
     }
     return share;
   }

@@ -27,6 +27,7 @@ final class Circuit {
   private final double fullSunWatts;
   private final double packOhm;
   private final double packCoulomb;
+  private final double heaterWatts;
 
   // The last solution.
   double amps;
@@ -65,6 +66,7 @@ final class Circuit {
         ArrayPower.fullSunWatts(model, light.solarConstantWatts()) * charging.efficiency();
     packOhm = battery.cellResistanceOhm() * battery.series() / battery.parallel();
     packCoulomb = battery.cellCapacityAh() * 3600 * battery.parallel();
+    heaterWatts = battery.heater().map(PowerModel.Heater::watts).orElse(0.0);
     nodes = new ThermalNodes(model.thermal(), light.solarConstantWatts());
   }
 
@@ -139,7 +141,7 @@ final class Circuit {
     triedServedJoule = servedWatts * step;
     double batteryHeat = amps * amps * ohm;
     triedResistanceJoule = batteryHeat * step;
-    double heater = s.heating && feeds ? heaterWatts() : 0;
+    double heater = s.heating && feeds ? heaterWatts : 0;
     nodes.attempt(s, step, fraction, servedWatts - heater - usedWatts, batteryHeat + heater);
     double end = arrayWattsAt(s, seconds + step);
     if (s.batteryGone) {
@@ -164,8 +166,9 @@ final class Circuit {
     s.resistanceLossJoule += triedResistanceJoule;
   }
 
-  private double heaterWatts() {
-    return model.battery().heater().isPresent() ? model.battery().heater().get().watts() : 0;
+  /** What the battery's heater draws when it is on, W. */
+  double heaterWatts() {
+    return heaterWatts;
   }
 
   /**

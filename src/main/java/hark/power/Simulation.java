@@ -192,7 +192,7 @@ public final class Simulation {
     }
     watts += s.extraWatts + s.hungWatts + s.transmitWatts;
     if (s.heating) {
-      watts += model.battery().heater().map(PowerModel.Heater::watts).orElse(0.0);
+      watts += circuit.heaterWatts();
     }
     return s.seconds < s.releaseUntil ? watts + PowerPhysics.RELEASE_WATTS : watts;
   }
