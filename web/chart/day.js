@@ -4,6 +4,7 @@ import { HOUR, MINUTE, clock, day, ms } from '../model/time.js';
 import { stationsOf } from '../model/windows.js';
 import { percent } from '../model/numbers.js';
 import { drawBeacon, drawFan, nearest, within } from './fan.js';
+import { drawPast } from './past.js';
 import { drawReeds } from './reeds.js';
 import { clamp, linear, px } from './scale.js';
 import { drawSunlight, sunlit } from './sunlight.js';
@@ -11,7 +12,7 @@ import { drawSunlight, sunlit } from './sunlight.js';
 /** @typedef {import('../model/types.js').Window} Window */
 /**
  * @typedef {{a: Assessment, from: number, to: number, now: number, width: number,
- *   selected: Window|undefined, choose: (id: string) => void}} Day
+ *   selected: Window|undefined, choose: (id: string) => void, past: import('../model/past.js').PastPass[]}} Day
  */
 
 const NARROW = 620;
@@ -25,7 +26,7 @@ const NARROW_GAP = 42;
 /** Places of everything, from the width alone. @param {Day} d */
 function layout(d) {
   const narrow = d.width < NARROW;
-  const stations = stationsOf(d.a.windows);
+  const stations = stationsOf([...d.a.windows, ...d.past]);
   const lane = clamp(168 / Math.max(1, stations.length), 56, 104);
   const left = narrow ? 40 : 92;
   const right = d.width - (narrow ? 8 : 16);
@@ -56,6 +57,7 @@ export function drawDay(d) {
         ${drawFan(points, x, soc)}
         ${drawBeacon(points, x, share)}
       </g>
+      ${points.length > 0 ? '' : svg`<text class="soft" x=${(l.left + l.right) / 2} y=${(l.fanTop + l.fanBottom) / 2} text-anchor="middle">battery and beacon are drawn from the day before now on</text>`}
       ${battery(d, l, soc)}
       ${selection(d, l, x)}
       ${readout(d, l, x, points)}
@@ -102,6 +104,7 @@ function stationLane(d, l, lane, x) {
         <text class="soft" x=${l.left - 10} y=${px(y(90) + 4)} text-anchor="end">90°</text>
         <line class="ground" x1=${l.left} x2=${l.right} y1=${lane.ground} y2=${lane.ground}></line>
       </g>
+      <g clip-path="url(#room)">${drawPast(d.past.filter((p) => p.station === lane.station && p.to > d.from && p.from < d.to), x, y)}</g>
       ${drawReeds({ windows, x, y, room: [l.left, l.right], selected: d.selected?.id, choose: d.choose })}
     </g>`;
 }
@@ -111,7 +114,7 @@ function battery(d, l, soc) {
   return svg`
     <g class="scale" aria-hidden="true">
       ${l.narrow ? '' : svg`<text class="station" x=${l.left - 10} y=${px((l.fanTop + l.fanBottom) / 2 - 14)} text-anchor="end">battery</text>`}
-      ${[0, 0.5, 1].map((v) => svg`<text class="soft" x=${l.left - 10} y=${px(soc(v) + 4)} text-anchor="end">${100 * v}${v === 1 ? ' %' : ''}</text>`)}
+      ${[0, 0.5, 1].map((v) => svg`<text class="soft" x=${l.left - 10} y=${px(soc(v) + 4)} text-anchor="end">${100 * v}${v === 1 && !l.narrow ? ' %' : ''}</text>`)}
       <line class="cutoff" x1=${l.left} x2=${l.right} y1=${px(soc(d.a.cutoffSoc))} y2=${px(soc(d.a.cutoffSoc))}></line>
       <text class="cutoff" x=${l.right - 6} y=${px(soc(d.a.cutoffSoc) - 5)} text-anchor="end">cut-off</text>
       <line class="ground" x1=${l.left} x2=${l.right} y1=${l.fanBottom} y2=${l.fanBottom}></line>
@@ -152,6 +155,6 @@ function nowLine(d, l, x) {
   return svg`
     <g class="now" aria-hidden="true">
       <line x1=${at} x2=${at} y1=${TOP - 8} y2=${l.beaconBottom}></line>
-      <text x=${at + 4} y=${TOP - 10}>now</text>
+      <text x=${at > l.right - 30 ? at : at + 4} y=${TOP - 10} text-anchor=${at > l.right - 30 ? 'end' : 'start'}>now</text>
     </g>`;
 }

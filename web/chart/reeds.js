@@ -45,7 +45,7 @@ function reed(w, x, y, selected, choose) {
   const half = Math.max(LEAST_HALF_WIDTH, (x(ms(w.los)) - x(ms(w.aos))) / 2);
   const ground = y(0);
   const top = y(w.maxElevationDeg);
-  const d = `M${px(tip - half)} ${ground}C${px(tip - half * 0.75)} ${px(top + (ground - top) * 0.45)} ${px(tip - half * 0.18)} ${px(top + 2)} ${px(tip)} ${px(top)}C${px(tip + half * 0.18)} ${px(top + 2)} ${px(tip + half * 0.75)} ${px(top + (ground - top) * 0.45)} ${px(tip + half)} ${ground}Z`;
+  const d = reedPath(tip, half, ground, top);
   const onKey = (/** @type {KeyboardEvent} */ e) => {
     if (e.key !== 'Enter' && e.key !== ' ') return;
     e.preventDefault();
@@ -66,3 +66,7 @@ function spoken(w) {
   const plan = w.planned ? `planned: ${w.options.find((o) => o.procedure === w.planned)?.title ?? w.planned}` : 'nothing planned';
   return `${w.station} ${clock(w.aos)}, ${degrees(w.maxElevationDeg)}, chance to hear ${percent(chance(w))}, ${plan}`;
 }
+
+/** A reed's outline from its middle, half width, foot and tip. @param {number} tip @param {number} half @param {number} ground @param {number} top */
+export const reedPath = (tip, half, ground, top) =>
+  `M${px(tip - half)} ${ground}C${px(tip - half * 0.75)} ${px(top + (ground - top) * 0.45)} ${px(tip - half * 0.18)} ${px(top + 2)} ${px(tip)} ${px(top)}C${px(tip + half * 0.18)} ${px(top + 2)} ${px(tip + half * 0.75)} ${px(top + (ground - top) * 0.45)} ${px(tip + half)} ${ground}Z`;

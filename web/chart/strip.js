@@ -45,7 +45,7 @@ function across(points) {
   const azimuths = unwrapped(points.map((p) => p[0]));
   const low = Math.min(...azimuths);
   const high = Math.max(...azimuths);
-  const wide = Math.min(360, Math.max(150, (high - low) * 1.25));
+  const wide = Math.min(360, Math.max(150, (high - low) * 1.5));
   return { from: (low + high - wide) / 2, wide };
 }
 
@@ -100,8 +100,11 @@ function moments(track, w, x, y, span, width) {
       Math.round((ms(time) - ms(track.from)) / 1000 / track.stepSeconds)));
     const at = x(into(track.points[n][0], span));
     const high = y(Math.max(0, track.points[n][1]));
-    const anchor = at > width - 40 ? 'end' : at < 40 ? 'start' : 'middle';
+    const outward = i === 1 ? 0 : at < width / 2 ? -1 : 1;
+    const room = outward < 0 ? at > 52 : at < width - 52;
+    const aside = outward !== 0 && room;
+    const anchor = aside ? (outward < 0 ? 'end' : 'start') : at > width - 40 ? 'end' : at < 40 ? 'start' : 'middle';
     return svg`<circle class="moment" cx=${px(at)} cy=${px(high)} r="3.2"></circle>
-      <text class="time" x=${px(at)} y=${px(high - 8)} text-anchor=${anchor}>${i === 1 ? `${clock(time)}, ${Math.round(w.maxElevationDeg)}°` : clock(time)}</text>`;
+      <text class="time" x=${px(aside ? at + 7 * outward : at)} y=${px(aside ? high - 1 : high - 8)} text-anchor=${anchor}>${i === 1 ? `${clock(time)}, ${Math.round(w.maxElevationDeg)}°` : clock(time)}</text>`;
   });
 }

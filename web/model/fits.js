@@ -10,6 +10,7 @@
 /** Rows below this now, and never large, stand in the folded rest. */
 export const SMALL = 0.01;
 const ONCE_LARGE = 0.05;
+const NAMED = 3;
 
 /**
  * Causes as rows, an inseparable group as one of them, largest first; nothing wrong among them.
@@ -24,7 +25,7 @@ export function rows(a) {
   for (const g of a.groups) {
     const members = g.causes.flatMap((id) => byId.get(id) ?? []);
     all.push({
-      id: g.id, title: groupTitle(g, members), prior: g.prior, now: g.posterior, error: g.error,
+      id: g.id, title: g.title, prior: g.prior, now: g.posterior, error: g.error,
       tell: '', members, cause: null, wouldSeparate: g.wouldSeparate,
     });
   }
@@ -36,16 +37,6 @@ export function rows(a) {
     });
   }
   return all.sort((x, y) => y.now - x.now);
-}
-
-/**
- * A group that is named by listing its causes gets a short name; the causes stand beside it.
- * @param {import('./types.js').Group} g
- * @param {Cause[]} members
- */
-function groupTitle(g, members) {
-  const listed = members.length > 0 && members.every((c) => g.title.includes(c.title));
-  return listed ? members.map((c) => c.title).join(', ') : g.title;
 }
 
 /** @param {Cause} c @returns {Row} */
@@ -77,10 +68,17 @@ export function movers(a, bits, limit) {
   for (const [id, moved] of Object.entries(bits)) {
     const group = groups.get(id);
     const key = group ? `${group.id} ${moved.toFixed(1)}` : id;
-    if (!seen.has(key)) seen.set(key, { title: group?.title ?? titles.get(id) ?? id, bits: moved });
+    const title = group ? named(group.causes.map((c) => titles.get(c) ?? c)) : titles.get(id) ?? id;
+    if (!seen.has(key)) seen.set(key, { title, bits: moved });
   }
   return [...seen.values()]
     .filter((m) => Math.abs(m.bits) >= 0.05)
     .sort((x, y) => Math.abs(y.bits) - Math.abs(x.bits))
     .slice(0, limit);
+}
+
+/** The first few, and how many more. @param {string[]} titles */
+export function named(titles) {
+  const more = titles.length - NAMED;
+  return more <= 1 ? titles.join(', ') : `${titles.slice(0, NAMED).join(', ')} and ${more} more`;
 }

@@ -26,7 +26,7 @@ export function next(windows, now) {
   return ahead.find((w) => w.planned !== null) ?? ahead[0];
 }
 
-/** @param {Window[]} windows */
+/** @param {{station: string}[]} windows */
 export const stationsOf = (windows) => [...new Set(windows.map((w) => w.station))].sort();
 
 /**

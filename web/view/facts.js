@@ -1,7 +1,7 @@
 // @ts-check
 import { html } from 'lit-html';
 import { clockSeconds, ms, span } from '../model/time.js';
-import { degrees, hours, lower, percentError, percentRange } from '../model/numbers.js';
+import { degrees, hours, percentError, percentRange } from '../model/numbers.js';
 import { next, shownOption } from '../model/windows.js';
 /** @typedef {import('../model/state.js').State} State */
 
@@ -17,9 +17,9 @@ export function facts(s) {
     <dl class="facts">
       ${fact(`${clockSeconds(w.aos)}, ${degrees(w.maxElevationDeg)}`, `${w.station}${rising}, ${wait > 0 ? `in ${span(wait)}` : 'now'}`, s, 'window')}
       ${fact(percentError(w.beaconOn, w.beaconOnError), 'beacon on', s, 'beacon')}
-      ${option ? fact(percentError(option.heardThisPass, option.heardThisPassError), `we hear it: ${lower(option.title)}`, s, 'heard') : ''}
+      ${option ? fact(percentError(option.heardThisPass, option.heardThisPassError), 'we hear it', s, 'heard') : ''}
       ${fact(percentRange(w.socP25, w.socP75), 'battery, middle half', s, 'battery')}
-      ${option ? fact(hours(option.costHours), `of ${hours(a.crewHoursPerWeek)} a week`, s, 'cost') : ''}
+      ${option ? fact(hours(option.costHours), `of ${hours(a.crewHoursPerWeek)} people have a week`, s, 'cost') : ''}
     </dl>`;
 }
 

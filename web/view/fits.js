@@ -2,7 +2,7 @@
 import { html } from 'lit-html';
 import { drawMarks, drawMovement } from '../chart/movement.js';
 import { percent, percentError } from '../model/numbers.js';
-import { rows, single, split } from '../model/fits.js';
+import { named, rows, single, split } from '../model/fits.js';
 import { recoverySentence } from './recovery.js';
 /** @typedef {import('../model/state.js').State} State */
 /** @typedef {import('../model/fits.js').Row} Row */
@@ -36,7 +36,7 @@ function rowView(r, max, width, s) {
   return html`
     <li><details>
       <summary class="row">
-        <span class="title">${r.title}${group ? html` <span class="together">${r.members.length} causes that listening cannot separate</span>` : ''}</span>
+        <span class="title">${r.title}${group ? html` <span class="together">${named(r.members.map((c) => c.title))}</span>` : ''}</span>
         ${drawMovement(r, max, width)}
         ${figure(r, s)}
       </summary>
@@ -70,7 +70,7 @@ const particulars = (c, s) => html`
   <p>${c.mechanism}</p>
   <p>Began at ${percent(c.prior)}, now ${percentError(c.posterior, c.error)}. With half that start it would stand at
     ${percent(c.ifPriorHalved)}, with double at ${percent(c.ifPriorDoubled)}.${c.later >= 0.001 ? ` Still to come: ${percent(c.later)}.` : ''}</p>
-  <p>${recoverySentence(c.selfRecovery, s.page.assessment.horizonDays)}</p>`;
+  <p>${recoverySentence(c.selfRecovery, s.page.assessment)}</p>`;
 
 /** Whose signal, and whether the stations work. @param {State} s @param {number} width */
 function nuisances(s, width) {

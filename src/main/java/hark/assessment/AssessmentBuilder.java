@@ -16,6 +16,7 @@ import hark.orbit.Eclipse;
 import hark.plan.PlanOutcome;
 import hark.plan.Procedure;
 import hark.problem.Problem;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -26,6 +27,9 @@ import java.util.Optional;
 
 /** Puts the results of diagnosis and plan into the words and order of an {@link Assessment}. */
 final class AssessmentBuilder {
+  /** Past shadows are kept this long, for looking back along the time axis. */
+  private static final Duration SHADOWS_BEFORE = Duration.ofDays(8);
+
   private final Mission mission;
   private final List<Entry> evidence;
   private final AssessmentRequest request;
@@ -170,10 +174,10 @@ final class AssessmentBuilder {
       return "no possibility that still counts has it";
     }
     if (recovery.probability() == 0) {
-      return "never by itself before " + Words.date(input.end()) + ", the end of the horizon";
+      return "never by itself before " + Words.date(input.end()) + ", where this look ahead ends";
     }
     if (recovery.p50().isEmpty()) {
-      return "mostly not before " + Words.date(input.end()) + ", the end of the horizon";
+      return "mostly not before " + Words.date(input.end());
     }
     return "";
   }
@@ -193,7 +197,7 @@ final class AssessmentBuilder {
       list.add(
           new Assessment.Group(
               groupId(g),
-              groupTitle(group, causes),
+              groupTitle(group),
               causes.stream().map(Cause::id).toList(),
               prior,
               begun[0],
@@ -207,11 +211,29 @@ final class AssessmentBuilder {
     return list;
   }
 
-  private static String groupTitle(SharedLikelihood group, List<Cause> causes) {
-    String names = String.join(", ", causes.stream().map(Cause::title).toList());
-    return group.harmless()
-        ? "makes no difference to what we hear: " + names
-        : "one silence: " + names;
+  /** A short name; which causes they are stands in the group's list. */
+  private String groupTitle(SharedLikelihood group) {
+    String size = " (" + group.causes().size() + " causes)";
+    if (group.harmless()) {
+      return "no effect on what we hear" + size;
+    }
+    return (forGood(group) ? "silent for good" : "cannot be told apart") + size;
+  }
+
+  /**
+   * No possibility that still counts and has one of these causes is audible again before the
+   * horizon without help, and no season or reset of its own ends any of them after it.
+   */
+  private boolean forGood(SharedLikelihood group) {
+    boolean counted = false;
+    for (int cause : group.causes()) {
+      PlanOutcome.Recovery recovery = plan.recoveries().get(cause);
+      if (recovery.probability() > 0 || !input.causes().get(cause).clearsOn().isEmpty()) {
+        return false;
+      }
+      counted |= recovery.weight() > 0;
+    }
+    return counted;
   }
 
   private List<Assessment.ObjectView> objects() {
@@ -288,10 +310,10 @@ final class AssessmentBuilder {
   }
 
   private List<Assessment.Shadow> shadows() {
-    Instant dayBefore = request.now().minusSeconds(86400);
+    Instant first = request.now().minus(SHADOWS_BEFORE);
     List<Assessment.Shadow> list = new ArrayList<>();
     for (Eclipse eclipse : diagnosis.eclipses()) {
-      if (eclipse.penumbraExit().isAfter(dayBefore)) {
+      if (eclipse.penumbraExit().isAfter(first)) {
         list.add(new Assessment.Shadow(eclipse.penumbraEntry(), eclipse.penumbraExit()));
       }
     }

@@ -2,6 +2,7 @@ package hark.assessment;
 
 import hark.plan.OptionValue;
 import hark.plan.Procedure;
+import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 
@@ -21,49 +22,61 @@ final class Why {
 
   private Why() {}
 
-  static String sentence(OptionValue value, List<OptionValue> all) {
+  /**
+   * The sentence.
+   *
+   * @param all every option of the same window
+   * @param end of the horizon
+   */
+  static String sentence(OptionValue value, List<OptionValue> all, Instant end) {
     Procedure.Change change = value.option().procedure().change();
     if (change instanceof Procedure.Command) {
-      return command(value, all);
+      return command(value, all, end);
     }
     if (change instanceof Procedure.Wait) {
-      return "Costs nothing and disturbs nothing; what the plan does elsewhere still hears it with "
+      return "It costs nothing and disturbs nothing; listening as planned elsewhere still hears it by "
+          + Words.date(end)
+          + " with "
           + Words.percent(value.heardByHorizon())
-          + " by the horizon.";
+          + ".";
     }
     if (change instanceof Procedure.SelfCheck) {
-      return String.format(
-          Locale.ROOT,
-          "Says whether the station works: worth %.3f bit about the cause, and listens as planned besides.",
-          value.informationBits());
+      return "It says whether the station works, and listens as planned besides"
+          + (value.informationBits() < NOTABLE
+              ? "; of the cause it tells next to nothing."
+              : String.format(
+                  Locale.ROOT, "; of the cause it tells %.2f bit.", value.informationBits()));
     }
     return listening(value, all);
   }
 
-  private static String command(OptionValue value, List<OptionValue> all) {
+  private static String command(OptionValue value, List<OptionValue> all, Instant end) {
     double reach = value.reach().orElse(0.0);
-    double adds = value.heardByHorizon() - listeningByHorizon(value, all);
+    double without = listeningByHorizon(value, all);
+    double adds = value.heardByHorizon() - without;
     if (reach < NOTABLE) {
       return "The command would almost certainly not be received: no case that still fits has its receiver on, a closed link and an accepted command at that moment.";
     }
     String reaches = "It could be received in " + Words.inTen(reach);
     String harm;
     if (value.hazard() < NOTABLE) {
-      harm = ", and delays the first sound in none worth counting";
+      harm = " and hardly ever delays the first sound";
     } else if (value.hazard() >= MOSTLY * reach) {
       harm = ", and in most of those it delays the first sound";
     } else {
-      harm = ", and delays the first sound in " + Words.percent(value.hazard()) + " of all";
+      harm = ", and in " + Words.percent(value.hazard()) + " of all it delays the first sound";
     }
-    String gain;
-    if (adds > NOTABLE) {
-      gain = "; it adds " + Words.points(adds) + " to the chance of hearing it by the horizon.";
-    } else if (adds < -NOTABLE) {
-      gain = "; it takes " + Words.points(-adds) + " from the chance of hearing it by the horizon.";
-    } else {
-      gain = "; it changes the chance of hearing it by the horizon by less than half a point.";
+    String chance = "the chance of hearing it by " + Words.date(end);
+    if (Math.abs(adds) <= NOTABLE) {
+      return reaches + harm + "; it leaves " + chance + " as it is.";
     }
-    return reaches + harm + gain;
+    return reaches
+        + harm
+        + "; it "
+        + (adds > 0 ? "raises " : "lowers ")
+        + chance
+        + Words.change(without, value.heardByHorizon())
+        + ".";
   }
 
   private static double listeningByHorizon(OptionValue value, List<OptionValue> all) {
@@ -84,16 +97,19 @@ final class Why {
             .max()
             .orElse(0);
     double difference = value.heardThisPass() - best;
-    String chance = "Hears it in this pass with " + Words.percent(value.heardThisPass());
+    String here = Words.percent(value.heardThisPass());
+    String there = Words.percent(best);
+    String chance = "We hear it in this pass with " + here;
     if (difference > NOTABLE) {
-      return chance + ", " + Words.points(difference) + " more than any other way of listening.";
+      return here.equals(there)
+          ? chance + ", a little more than in any other way."
+          : chance + "; any other way of listening gives at most " + there + ".";
     }
     if (difference < -NOTABLE) {
-      return chance
-          + ", "
-          + Words.points(-difference)
-          + " less than the best way of listening here.";
+      return here.equals(there)
+          ? chance + ", a little less than in the best way."
+          : chance + "; the best way of listening here gives " + there + ".";
     }
-    return chance + ", as much as any other way of listening to within half a point.";
+    return chance + "; no other way of listening is clearly better.";
   }
 }

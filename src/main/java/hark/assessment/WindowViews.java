@@ -131,7 +131,7 @@ final class WindowViews {
               value.hazard(),
               value.reach(),
               list.size() + 1,
-              Why.sentence(value, plan.options().get(w))));
+              Why.sentence(value, plan.options().get(w), input.end())));
     }
     return list;
   }

@@ -30,9 +30,11 @@ final class Words {
     return Math.round(100 * share) + " %";
   }
 
-  static String points(double difference) {
-    long points = Math.max(1, Math.round(100 * difference));
-    return points == 1 ? "1 point" : points + " points";
+  /** {@code from 61 % to 68 %}, or {@code a little} where rounding hides it. */
+  static String change(double before, double after) {
+    String from = percent(before);
+    String to = percent(after);
+    return from.equals(to) ? " a little" : " from " + from + " to " + to;
   }
 
   /** A share as people say it. */
@@ -40,11 +42,11 @@ final class Words {
     long tenths = Math.round(10 * share);
     if (tenths == 0) {
       long hundredths = Math.max(1, Math.round(100 * share));
-      return hundredths + " in 100 cases that still fit";
+      return hundredths + " of 100 cases that still fit";
     }
     return tenths == 10
         ? "nearly all cases that still fit"
-        : tenths + " in 10 cases that still fit";
+        : tenths + " of 10 cases that still fit";
   }
 
   /** An entry in one line. */

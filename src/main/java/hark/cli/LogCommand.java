@@ -72,30 +72,22 @@ final class LogCommand implements Callable<Integer> {
     MissionRecord mission = MissionRecord.read(folder);
     Clock clock = Main.of(spec).clock();
     Instant time = at == null ? mission.now(clock) : at;
+    Instant before = mission.now(clock);
     Entry entry = mission.log(clock, earth.earth(), time, kind, keys());
     PrintWriter out = spec.commandLine().getOut();
     out.println(entry.number());
     out.flush();
-    remark(mission, entry);
+    remark(mission, before, mission.now(clock));
     return ExitCode.DONE;
   }
 
-  /** A mission with a clock of its own may be told of what its clock has not reached. */
-  private void remark(MissionRecord mission, Entry entry) {
-    mission
-        .mission()
-        .now()
-        .filter(now -> entry.evidence().end().isAfter(now))
-        .ifPresent(
-            now ->
-                spec.commandLine()
-                    .getErr()
-                    .println(
-                        "The mission's own clock stands at "
-                            + UtcTime.print(now)
-                            + "; this entry counts with --now "
-                            + UtcTime.print(entry.evidence().end())
-                            + " or later."));
+  /** A mission's own clock goes on with its record; whoever moves it is told. */
+  private void remark(MissionRecord mission, Instant before, Instant after) {
+    if (mission.mission().now().isPresent() && after.isAfter(before)) {
+      spec.commandLine()
+          .getErr()
+          .println("The mission's own clock goes on to " + UtcTime.print(after) + ".");
+    }
   }
 
   private Map<String, String> keys() {

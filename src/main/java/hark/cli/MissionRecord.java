@@ -6,6 +6,7 @@ import hark.evidence.EvidenceBook.Draft;
 import hark.evidence.EvidenceContext;
 import hark.journal.Journal;
 import hark.mission.Mission;
+import hark.mission.MissionClock;
 import hark.mission.MissionFolder;
 import hark.orbit.EarthModel;
 import java.nio.file.Path;
@@ -42,9 +43,11 @@ record MissionRecord(Path folder, Mission mission) {
     return Journal.read(journal(folder));
   }
 
-  /** The time it is for the mission: its own clock when it carries one. */
+  /** The time it is for the mission, by the one rule of {@link MissionClock}. */
   Instant now(Clock clock) {
-    return mission.now().orElseGet(clock::instant);
+    return mission.now().isPresent()
+        ? MissionClock.now(mission, entries(), clock)
+        : clock.instant();
   }
 
   /**

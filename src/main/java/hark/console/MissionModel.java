@@ -4,11 +4,11 @@ import hark.assessment.Assessment;
 import hark.assessment.Assessment.Window;
 import hark.document.MissionFacts;
 import hark.evidence.Entry;
-import hark.evidence.Evidence;
 import hark.evidence.EvidenceBook;
 import hark.evidence.EvidenceContext;
 import hark.journal.Journal;
 import hark.mission.Mission;
+import hark.mission.MissionClock;
 import hark.orbit.EarthModel;
 import java.time.Duration;
 import java.time.Instant;
@@ -19,17 +19,11 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * A mission with its journal, as the console sees it.
- *
- * <p>A mission with its own clock stands still at that clock, or just after the last thing written
- * down when that is later: so an outcome of a window to come can be tried in a demo, and counts.
+ * A mission with its journal, as the console sees it.. What time it is, {@link MissionClock} says.
  */
 public final class MissionModel implements ConsoleModel {
   /** In a rehearsal, how far ahead of the clock an outcome may be written down. */
   static final Duration AHEAD = Duration.ofDays(30);
-
-  /** A mission's own clock goes this far past an outcome, until the last candidate has set too. */
-  static final Duration SETTLE = Duration.ofMinutes(2);
 
   /** An answer this fresh is not worked out again when nothing was recorded since. */
   static final Duration FRESH = Duration.ofMinutes(1);
@@ -123,7 +117,7 @@ public final class MissionModel implements ConsoleModel {
 
   @Override
   public Instant now() {
-    return mission.now().map(this::latestOf).orElseGet(clock::instant);
+    return MissionClock.now(mission, entries(), clock);
   }
 
   @Override
@@ -134,25 +128,6 @@ public final class MissionModel implements ConsoleModel {
   @Override
   public String notice() {
     return notice;
-  }
-
-  private Instant latestOf(Instant start) {
-    return EvidenceBook.effective(entries(), Instant.MAX).stream()
-        .map(entry -> end(entry.evidence()))
-        .filter(end -> end.isAfter(start))
-        .map(end -> end.plus(SETTLE))
-        .max(Instant::compareTo)
-        .orElse(start);
-  }
-
-  private static Instant end(Evidence evidence) {
-    if (evidence instanceof Evidence.NothingHeard nothing) {
-      return nothing.to();
-    }
-    if (evidence instanceof Evidence.Heard heard) {
-      return heard.to();
-    }
-    return evidence instanceof Evidence.NotListened not ? not.to() : evidence.at();
   }
 
   private EvidenceContext context(Instant now) {

@@ -11,11 +11,16 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** The anomaly record inside a runbook entry: facts, hypotheses, evidence, what was done. */
 final class AnomalyRecord {
+  /** Keys that an entry's title and times already say. */
+  private static final Set<String> TOLD =
+      Set.of("at", "from", "to", "station", "way", "level_db", "volts", "result", "why", "text");
+
   private AnomalyRecord() {}
 
   static void write(Markdown out, Assessment assessment, List<Entry> entries) {
@@ -32,8 +37,9 @@ final class AnomalyRecord {
     out.field("Closure", "open; close it with a reception that passes the exit test");
     out.field("Lessons", "none before closure");
     out.end();
-    hypotheses(out, assessment);
     record(out, assessment, entries);
+    hypotheses(out, assessment);
+    moved(out, assessment, entries);
   }
 
   private static String found(Assessment assessment, List<Entry> entries) {
@@ -63,7 +69,7 @@ final class AnomalyRecord {
     return point
         .map(
             p ->
-                "believed: battery "
+                "not observed. Believed: battery "
                     + Words.hundredths(p.socP25())
                     + "–"
                     + Words.hundredths(p.socP75())
@@ -78,9 +84,46 @@ final class AnomalyRecord {
         .orElse("not worked out");
   }
 
+  /** What was and was not heard, and how well the stations were known to hear. */
   private static String symptom(Assessment assessment, List<Entry> entries) {
+    List<Evidence> since =
+        entries.stream()
+            .map(Entry::evidence)
+            .filter(e -> assessment.silence().lastHeard().map(e.at()::isAfter).orElse(true))
+            .toList();
+    Map<String, Long> silent =
+        since.stream()
+            .filter(Evidence.NothingHeard.class::isInstance)
+            .map(Evidence.NothingHeard.class::cast)
+            .collect(
+                Collectors.groupingBy(
+                    Evidence.NothingHeard::station, TreeMap::new, Collectors.counting()));
+    String stations =
+        silent.entrySet().stream()
+            .map(e -> Markdown.plain(e.getKey()) + " " + e.getValue())
+            .collect(Collectors.joining(", "));
     long heard = entries.stream().filter(e -> e.evidence() instanceof Evidence.Heard).count();
-    return Brief.silence(assessment) + "; heard in " + Words.count(heard, "entry") + " before";
+    long missed = since.stream().filter(e -> e instanceof Evidence.NotListened).count();
+    return Brief.silence(assessment)
+        + (stations.isEmpty() ? "" : " (" + stations + ")")
+        + "; "
+        + (heard == 0 ? "never heard" : "heard " + Words.count(heard, "time") + " before")
+        + (missed == 0 ? "" : "; " + Words.count(missed, "pass") + " not listened to")
+        + checks(since);
+  }
+
+  private static String checks(List<Evidence> since) {
+    return since.stream()
+        .filter(Evidence.StationCheck.class::isInstance)
+        .map(Evidence.StationCheck.class::cast)
+        .map(
+            c ->
+                "; "
+                    + Markdown.plain(c.station())
+                    + (c.heard() ? " heard" : " missed")
+                    + " a known satellite on "
+                    + Words.dayAndMinute(c.at()))
+        .collect(Collectors.joining());
   }
 
   private static String groundOrSpace(Assessment assessment) {
@@ -91,15 +134,18 @@ final class AnomalyRecord {
     return "ground: " + stations(assessment) + "; whose it is: " + objects;
   }
 
-  /** {@code Fen Hill works 98 %, Quay works 92 %}. */
+  /** {@code Fen Hill works, 98 %; Quay works, 92 %}. */
   static String stations(Assessment assessment) {
     return assessment.stations().stream()
-        .map(s -> Markdown.plain(s.station()) + " works " + Words.percent(s.works()))
-        .collect(Collectors.joining(", "));
+        .map(s -> Markdown.plain(s.station()) + " works, " + Words.percent(s.works()))
+        .collect(Collectors.joining("; "));
   }
 
   private static void hypotheses(Markdown out, Assessment assessment) {
     out.heading(3, "Hypotheses");
+    out.paragraph(
+        "Beliefs, computed from the facts above and the priors of the mission file. Two causes at"
+            + " once count in both rows.");
     out.header("Hypothesis", "At start", "Now", "What would tell");
     for (StillFits.Row row : StillFits.rows(assessment)) {
       out.row(
@@ -113,8 +159,10 @@ final class AnomalyRecord {
         List.of(
             "three or more things at once, not worked out",
             "",
-            Words.percent(assessment.remainder()),
-            "at most " + Words.percent(assessment.remainderBound())));
+            Words.percent(assessment.remainder())
+                + ", at most "
+                + Words.percent(assessment.remainderBound()),
+            "a small tail probability of the evidence"));
     out.end();
     if (assessment.misfit() < Brief.MISFIT) {
       out.paragraph("Beware: " + Brief.misfit(assessment));
@@ -123,41 +171,73 @@ final class AnomalyRecord {
 
   private static String tell(Assessment assessment, StillFits.Row row) {
     return assessment.groups().stream()
-        .filter(g -> row.title().equals(StillFits.title(assessment, g)))
+        .filter(g -> row.title().equals(g.title()) && row.now() == g.posterior())
         .findFirst()
-        .map(g -> g.title() + "; listening cannot separate these, this might: " + g.wouldSeparate())
+        .map(
+            g ->
+                StillFits.names(assessment, g)
+                    + "; listening cannot separate these, this might: "
+                    + g.wouldSeparate())
         .orElse(row.tell());
   }
 
   private static void record(Markdown out, Assessment assessment, List<Entry> entries) {
     out.heading(3, "Evidence, actions and results");
-    Map<Integer, EvidenceView> views =
-        assessment.evidence().stream()
-            .collect(Collectors.toMap(EvidenceView::entry, v -> v, (a, b) -> a, TreeMap::new));
-    Map<String, String> titles =
-        assessment.causes().stream().collect(Collectors.toMap(CauseView::id, CauseView::title));
     if (entries.isEmpty()) {
       out.paragraph("Nothing is logged.");
     }
     for (Entry entry : entries) {
-      EvidenceView view = views.get(entry.number());
-      String moves = view == null ? "" : BriefDetail.moves(view, titles);
-      String moved = moves.isEmpty() ? "" : "; moved, in bits: " + moves;
-      out.item(line(entry) + Markdown.plain(moved));
+      out.item(line(assessment, entry));
     }
     out.end();
   }
 
-  /** {@code 12, 13 Nov 21:10Z, nothing-heard station=Fen Hill …, by scribe: words}. */
-  static String line(Entry entry) {
+  private static void moved(Markdown out, Assessment assessment, List<Entry> entries) {
+    Map<String, String> titles =
+        assessment.causes().stream().collect(Collectors.toMap(CauseView::id, CauseView::title));
+    List<List<String>> rows = new ArrayList<>();
+    for (Entry entry : entries) {
+      String moves = view(assessment, entry).map(v -> BriefDetail.moves(v, titles)).orElse("");
+      if (!moves.isEmpty()) {
+        rows.add(List.of(Integer.toString(entry.number()), Markdown.plain(moves)));
+      }
+    }
+    if (!rows.isEmpty()) {
+      out.paragraph("What each entry moved most, in bits of odds; those left out moved nothing.");
+      out.header("Entry", "Moved");
+      rows.forEach(out::row);
+      out.end();
+    }
+  }
+
+  private static Optional<EvidenceView> view(Assessment assessment, Entry entry) {
+    return assessment.evidence().stream().filter(v -> v.entry() == entry.number()).findFirst();
+  }
+
+  /** {@code 12, 13 Nov 21:10Z, Fen Hill: nothing heard, ear (window_hz 10000). Scribe: words}. */
+  static String line(Assessment assessment, Entry entry) {
+    String title = view(assessment, entry).map(EvidenceView::title).orElse(entry.evidence().kind());
     List<String> keys = new ArrayList<>();
-    new TreeMap<>(entry.keys()).forEach((key, value) -> keys.add(key + "=" + value));
-    String by = entry.who().isBlank() ? "" : ", by " + entry.who();
-    String note = entry.note().isBlank() ? "" : ": " + entry.note();
+    new TreeMap<>(entry.keys())
+        .forEach(
+            (key, value) -> {
+              if (!TOLD.contains(key)) {
+                keys.add(key + " " + value);
+              }
+            });
+    String more = keys.isEmpty() ? "" : " (" + String.join(", ", keys) + ")";
+    String said = entry.note().isBlank() ? "" : ": " + entry.note();
+    String who = entry.who().isBlank() && !said.isEmpty() ? "noted" : entry.who();
+    String by = who.isBlank() ? "" : " — " + who + said;
     return entry.number()
         + ", "
         + Words.dayAndMinute(entry.evidence().at())
+        + until(entry.evidence())
         + ", "
-        + Markdown.plain(entry.evidence().kind() + " " + String.join(" ", keys) + by + note);
+        + Markdown.plain(title + more + by);
+  }
+
+  private static String until(Evidence evidence) {
+    return evidence.end().isAfter(evidence.at()) ? " to " + Words.clock(evidence.end()) : "";
   }
 }

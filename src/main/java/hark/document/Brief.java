@@ -33,7 +33,6 @@ public final class Brief {
   private static final int MOST_TITLE = 40;
   private static final int MOST_CAUSE = 34;
   private static final int MOST_STATION = 22;
-  private static final int MOST_OPTION = 33;
 
   private final Assessment assessment;
   private final Headline headline;
@@ -154,7 +153,7 @@ public final class Brief {
     for (int i = 0; i < later.size(); i++) {
       Window window = later.get(i);
       Option option = Options.planned(window).orElseThrow();
-      page.line(
+      String line =
           (i == 0 ? "  Then   " : INDENT)
               + Page.right(times.get(i), Page.widest(times, Page.WIDTH))
               + "  "
@@ -163,8 +162,8 @@ public final class Brief {
               + Page.right(Math.round(window.maxElevationDeg()) + "°", 3)
               + "  "
               + Page.right(Words.percent(option.heardThisPass()), 9)
-              + "  "
-              + Page.cut(Words.brief(option.title()), MOST_OPTION));
+              + "  ";
+      page.line(line + Page.cut(Words.brief(option.title()), Page.WIDTH - line.length()));
     }
     long more = planned.size() - 1L - later.size();
     if (more > 0) {
@@ -230,7 +229,7 @@ public final class Brief {
   private void byItself() {
     String text = Recovery.sentences(assessment);
     if (!text.isEmpty()) {
-      String label = "  By itself in " + Words.days(assessment.horizonDays()) + ": ";
+      String label = "  By itself before " + Words.day(Options.end(assessment)) + ": ";
       page.hanging(label, text, INDENT.length());
     }
   }

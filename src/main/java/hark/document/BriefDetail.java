@@ -25,6 +25,7 @@ final class BriefDetail {
 
   private static final int CAUTION = 6;
   private static final int TITLE = 34;
+  private static final int OPTION = 38;
 
   private final Assessment assessment;
   private final Page page;
@@ -86,14 +87,15 @@ final class BriefDetail {
 
   private void groups() {
     for (Group group : assessment.groups()) {
-      section("Listening cannot separate");
+      section(Words.sentenceCase(group.title()));
       Map<String, String> titles =
           assessment.causes().stream().collect(Collectors.toMap(CauseView::id, CauseView::title));
       List<String> names =
           group.causes().stream().map(c -> Words.inSentence(titles.getOrDefault(c, c))).toList();
       String weight = Words.percent(group.posterior(), group.error());
-      page.prose("    ", group.title() + ", " + weight + ": " + Words.list(names) + ".");
-      page.prose("    ", "What would: " + group.wouldSeparate() + ".");
+      page.prose("    ", weight + ": " + Words.list(names) + ".");
+      String tell = group.wouldSeparate().replaceAll("[.\\s]+$", "");
+      page.prose("    ", "Listening cannot separate them. What would: " + tell + ".");
     }
   }
 
@@ -182,7 +184,14 @@ final class BriefDetail {
   }
 
   private void windows() {
-    section("Windows and what can be done in each (heard in this pass, by the horizon, spoiled)");
+    section("Windows and what can be done in each, %");
+    page.line(
+        "            "
+            + Page.left("", OPTION)
+            + Page.right("heard here", 11)
+            + Page.right("by " + Words.day(Options.end(assessment)), 10)
+            + Page.right("spoiled", 9)
+            + Page.right("time", 8));
     for (Window window : Options.ahead(assessment)) {
       page.prose(
           "    ",
@@ -223,12 +232,11 @@ final class BriefDetail {
         "      "
             + Page.right(option.rank() + ".", 3)
             + (planned ? " * " : "   ")
-            + Page.left(Words.inSentence(option.title()), TITLE)
-            + Page.right(Words.hundredths(option.heardThisPass(), option.heardThisPassError()), 9)
-            + Page.right(Words.hundredths(option.heardByHorizon()), 5)
-            + Page.right(Words.hundredths(option.hazard()), 5)
-            + " %"
-            + Page.right(Words.hours(option.costHours()), 7);
+            + Page.left(Words.inSentence(option.title()), OPTION)
+            + Page.right(Words.hundredths(option.heardThisPass(), option.heardThisPassError()), 11)
+            + Page.right(Words.hundredths(option.heardByHorizon()), 10)
+            + Page.right(Words.hundredths(option.hazard()), 9)
+            + Page.right(Words.hours(option.costHours()), 8);
     page.line(label);
     if (planned) {
       page.prose("            ", option.why());
@@ -241,9 +249,10 @@ final class BriefDetail {
     page.prose(
         "    ",
         String.format(
-            "%s of people's time of %s a week; heard by the horizon with %s%s; on average after %s.",
+            "%s of people's time of %s a week; heard by %s with %s%s; on average after %s.",
             Words.hours(plan.costHours()),
             Words.hours(assessment.crewHoursPerWeek()),
+            Words.day(Options.end(assessment)),
             Words.percent(plan.heardByHorizon()),
             plan.upperBound() >= plan.heardByHorizon()
                 ? " (no plan could exceed " + Words.percent(plan.upperBound()) + ")"

@@ -42,18 +42,9 @@ public record Headline(
     }
     Window window = planned.get(0);
     Option option = Options.planned(window).orElseThrow();
-    boolean command = Options.isCommand(assessment, option);
-    Optional<String> against = command ? Optional.empty() : Sending.against(assessment, window);
-    String caution =
-        command
-            ? authority(mayAuthorise.getOrDefault(window.station(), List.of()))
-            : against.isPresent() ? "Do not transmit." : "";
     List<String> why = new ArrayList<>();
     why.add(option.why());
-    against.ifPresent(why::add);
-    if (!command && against.isEmpty()) {
-      why.add(Sending.undecided(assessment, window));
-    }
+    String caution = sending(assessment, window, option, mayAuthorise, why);
     why.add(Light.of(assessment, window));
     return new Headline(
         when(assessment, window),
@@ -61,6 +52,30 @@ public record Headline(
         caution,
         sentences(why),
         Optional.of(window));
+  }
+
+  /**
+   * What to say of sending: who must authorise a command of this window; not at all, when none of
+   * its commands is worth it; not yet, when the plan sends in a later one. Reasons are added to
+   * {@code why}.
+   */
+  private static String sending(
+      Assessment assessment,
+      Window window,
+      Option option,
+      Map<String, List<String>> mayAuthorise,
+      List<String> why) {
+    if (Options.isCommand(assessment, option)) {
+      return authority(mayAuthorise.getOrDefault(window.station(), List.of()));
+    }
+    Optional<String> against = Sending.against(assessment, window);
+    if (against.isPresent()) {
+      why.add(against.get());
+      return "Do not transmit.";
+    }
+    Optional<String> later = Sending.later(assessment, window, mayAuthorise);
+    why.add(later.orElseGet(() -> Sending.undecided(assessment, window, mayAuthorise)));
+    return later.isPresent() ? "Do not transmit yet." : "";
   }
 
   /** Action and caution as one line. */
@@ -71,6 +86,15 @@ public record Headline(
   /** {@code In 1 h 12 m, listen wide at Fen Hill for nine minutes.} */
   public String action() {
     return (when.isEmpty() ? Words.sentenceCase(task) : when + ", " + task) + ".";
+  }
+
+  /** As {@link #sentence()}, with the time itself, for what is read later. */
+  public String dated() {
+    return window
+        .filter(w -> when.startsWith("In "))
+        .map(w -> "On " + Words.day(w.aos()) + " at " + Words.clock(w.aos()) + ", " + task + ".")
+        .map(said -> caution.isEmpty() ? said : said + " " + caution)
+        .orElseGet(this::sentence);
   }
 
   private static String when(Assessment assessment, Window window) {
@@ -84,15 +108,19 @@ public record Headline(
     String time = Words.minutesSpoken(length) + (begun ? " more" : "");
     String title = Words.inSentence(option.title());
     if (Options.isCommand(assessment, option)) {
-      String send = title.startsWith("blind ") ? "send " + title : title;
+      String send = title.startsWith("blind ") ? "send " + Words.command(title) : title;
       return send + " from " + window.station() + " and listen for " + time;
     }
     if (window.unattended()) {
       return "let " + window.station() + " record for " + time + " (" + title + ")";
     }
-    return atStation(title)
-        ? title + " at " + window.station() + " for " + time
-        : "for the pass over " + window.station() + " (" + time + "), " + title;
+    if (!atStation(title)) {
+      return "for the pass over " + window.station() + " (" + time + "), " + title;
+    }
+    int second = title.indexOf(" and ");
+    String first = second < 0 ? title : title.substring(0, second);
+    String rest = second < 0 ? "" : title.substring(second);
+    return first + " at " + window.station() + " for " + time + rest;
   }
 
   /** What our own people do at the station; other tasks are only timed by its pass. */

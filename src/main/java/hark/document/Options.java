@@ -11,7 +11,14 @@ import java.util.Optional;
 
 /** Looks things up among windows and options; judges nothing. */
 final class Options {
+  private static final double DAY_MILLIS = 86_400_000;
+
   private Options() {}
+
+  /** Where the look ahead ends. */
+  static Instant end(Assessment assessment) {
+    return assessment.now().plusMillis(Math.round(assessment.horizonDays() * DAY_MILLIS));
+  }
 
   /** Windows that are not over, in time order. */
   static List<Window> ahead(Assessment assessment) {

@@ -1,6 +1,7 @@
 package hark.document;
 
 import hark.assessment.Assessment;
+import hark.assessment.Assessment.CauseView;
 import hark.assessment.Assessment.Geometry;
 import hark.assessment.Assessment.Option;
 import hark.assessment.Assessment.Window;
@@ -8,6 +9,7 @@ import hark.document.MissionFacts.Elements;
 import hark.ensemble.BeaconRadio;
 import hark.station.Station;
 import hark.station.Station.Licence;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -17,6 +19,9 @@ import java.util.stream.Collectors;
 final class PassPlan {
   /** Planned windows written out. */
   private static final int MOST = 6;
+
+  /** Hypotheses named as tested by a pass. */
+  private static final int TESTED = 3;
 
   private static final double HERTZ_IN_MEGAHERTZ = 1e6;
 
@@ -56,16 +61,38 @@ final class PassPlan {
         Words.hundredths(window.socP25()) + "–" + Words.hundredths(window.socP75()) + " %");
     out.field("Beacon on", Words.percent(window.beaconOn(), window.beaconOnError()));
     out.field("Do", Markdown.plain(Words.sentenceCase(option.title())));
-    out.field("Tests", Markdown.plain(option.why()));
+    out.field("Tests", tests(assessment, window));
+    out.field("Why", Markdown.plain(option.why()));
     out.field(
         "Heard in this pass", Words.percent(option.heardThisPass(), option.heardThisPassError()));
     out.field("Listen to", listening(facts, window));
     out.field("Transmit", transmit(assessment, facts, window, option));
     out.field("Stop", stop(assessment, option));
     out.field("Station check", "a satellite known to send, before and after");
-    out.field("Recording file", RunbookEntry.TO_FILL);
+    out.field("Recording file", file(assessment, window));
     out.field("Who", window.unattended() ? "nobody: it records by itself" : RunbookEntry.TO_FILL);
     out.end();
+  }
+
+  /** The hypotheses under which the satellite may be audible by then without any help. */
+  private static String tests(Assessment assessment, Window window) {
+    List<String> audible =
+        assessment.causes().stream()
+            .filter(c -> c.selfRecovery().p10().filter(t -> !t.isAfter(window.los())).isPresent())
+            .sorted(Comparator.comparingDouble(CauseView::posterior).reversed())
+            .limit(TESTED)
+            .map(c -> Markdown.plain(Words.inSentence(c.title())))
+            .toList();
+    return audible.isEmpty()
+        ? "no hypothesis has as much as a tenth of its cases audible by then"
+        : "it may be audible by then with " + Words.choice(audible);
+  }
+
+  /** A name to record under. */
+  private static String file(Assessment assessment, Window window) {
+    String name =
+        RunbookEntry.slug(assessment.mission()) + "-" + RunbookEntry.slug(window.station());
+    return "`" + name + "-" + RunbookEntry.stamp(window.aos()) + "`";
   }
 
   private static String geometry(MissionFacts facts, Geometry pass) {

@@ -31,7 +31,8 @@ final class Recovery {
     heavy.stream()
         .filter(c -> c.selfRecovery().probability() >= LEAST)
         .limit(MOST)
-        .forEach(c -> parts.add(Words.inSentence(c.title()) + ", " + of(c.selfRecovery())));
+        .forEach(
+            c -> parts.add("with " + Words.inSentence(c.title()) + ", " + of(c.selfRecovery())));
     List<String> never =
         heavy.stream()
             .filter(c -> c.selfRecovery().probability() < LEAST)
@@ -55,7 +56,7 @@ final class Recovery {
   private static String title(Assessment assessment, CauseView cause) {
     return assessment.groups().stream()
         .filter(g -> g.causes().contains(cause.id()) && never(assessment, g))
-        .map(g -> StillFits.title(assessment, g))
+        .map(Group::title)
         .findFirst()
         .orElse(Words.inSentence(cause.title()));
   }
@@ -80,6 +81,9 @@ final class Recovery {
     Optional<String> p10 = recovery.p10().map(Words::dayAndMinute);
     Optional<String> p50 = recovery.p50().map(Words::dayAndMinute);
     Optional<String> p90 = recovery.p90().map(Words::dayAndMinute);
+    if (p10.isPresent() && p10.equals(p90)) {
+      return "most on " + p10.get();
+    }
     if (p10.isPresent() && p90.isPresent()) {
       return "most between " + p10.get() + " and " + p90.get();
     }

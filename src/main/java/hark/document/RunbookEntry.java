@@ -4,6 +4,7 @@ import hark.assessment.Assessment;
 import hark.assessment.Assessment.Option;
 import hark.assessment.Assessment.Window;
 import hark.evidence.Entry;
+import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
@@ -52,13 +53,19 @@ public final class RunbookEntry {
 
   /** Name of the entry, fit for a file: {@code sandpiper-20261114T093000Z}. */
   public static String id(Assessment assessment) {
-    String name =
-        assessment
-            .mission()
-            .toLowerCase(Locale.ROOT)
-            .replaceAll("[^a-z0-9]+", "-")
-            .replaceAll("^-|-$", "");
-    return (name.isEmpty() ? "mission" : name) + "-" + STAMP.format(assessment.now());
+    return slug(assessment.mission()) + "-" + stamp(assessment.now());
+  }
+
+  /** A name, fit for a file. */
+  static String slug(String name) {
+    String slug =
+        name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+    return slug.isEmpty() ? "unnamed" : slug;
+  }
+
+  /** {@code 20261114T093000Z}. */
+  static String stamp(Instant time) {
+    return STAMP.format(time);
   }
 
   private void head() {
@@ -80,7 +87,7 @@ public final class RunbookEntry {
 
   private void procedure() {
     out.heading(2, "Procedure");
-    out.paragraph("**" + Markdown.plain(headline.sentence()) + "**");
+    out.paragraph("**" + Markdown.plain(headline.dated()) + "**");
     out.paragraph(Markdown.plain(headline.why()));
     out.header("Field", "Value");
     out.field(
@@ -97,7 +104,7 @@ public final class RunbookEntry {
         "a reception with our call sign, or two receptions that follow the predicted Doppler curve");
     out.field(
         "Rollback", "listening changes nothing; a command that was received cannot be taken back");
-    out.field("References", "journal entries below; procedures in this text");
+    out.field("References", "the journal entries above; the procedure's text below");
     out.field("Tested on", "no model of the spacecraft: " + computed());
     out.end();
     steps();
@@ -162,7 +169,7 @@ public final class RunbookEntry {
             + Words.clock(window.aos())
             + ", "
             + Markdown.plain(headline.task())
-            + ", recording all of it. Expected: heard with "
+            + "; record all of it. Expected: heard with "
             + Words.percent(option.heardThisPass(), option.heardThisPassError())
             + ". Time-out: LOS at "
             + Words.clock(window.los())
@@ -197,12 +204,13 @@ public final class RunbookEntry {
     out.heading(2, "Handover");
     out.header("Field", "Value");
     out.field("Present hypotheses", hypotheses());
-    out.field("Last action", entries.isEmpty() ? "none logged" : AnomalyRecord.line(last()));
+    out.field(
+        "Last action", entries.isEmpty() ? "none logged" : AnomalyRecord.line(assessment, last()));
     out.field("Pending timers", Markdown.plain(pending()));
     out.field("Next passes", nextPasses());
     out.field("Open anomalies", "this one");
     out.field("Equipment", AnomalyRecord.stations(assessment));
-    out.field("Standing orders", Markdown.plain(headline.sentence()));
+    out.field("Standing orders", Markdown.plain(headline.dated()));
     out.field("Going on", Markdown.plain(Brief.goingOn(assessment)));
     out.end();
   }
@@ -222,7 +230,9 @@ public final class RunbookEntry {
 
   private String pending() {
     String text = Recovery.sentences(assessment);
-    return text.isEmpty() ? "none known" : "by itself: " + text;
+    return text.isEmpty()
+        ? "none known"
+        : "by itself before " + Words.day(Options.end(assessment)) + ": " + text;
   }
 
   private String nextPasses() {

@@ -5,6 +5,7 @@ import hark.assessment.Assessment.Option;
 import hark.assessment.Assessment.Window;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** What the numbers say about sending a command in a window where the plan listens. */
@@ -52,7 +53,7 @@ final class Sending {
   }
 
   private static String discouraged(Option command, double planned) {
-    String title = Words.sentenceCase(command.title());
+    String title = Words.sentenceCase(Words.command(command.title()));
     double reach = command.reach().orElse(0.0);
     if (reach < NOTABLE) {
       return title + " would hardly reach the satellite in any case that still fits.";
@@ -67,9 +68,39 @@ final class Sending {
           + " of those it delays the first sound or prevents it.";
     }
     if (gain(command, planned) < NOTABLE) {
-      return reached + ", and adds nothing to what listening finds.";
+      return reached + ", but adds nothing to what listening finds.";
     }
     return reached + ", and may spoil as much as it adds.";
+  }
+
+  /**
+   * What the plan sends in a window after this one, and on whose word; empty when it sends nothing.
+   */
+  static Optional<String> later(
+      Assessment assessment, Window window, Map<String, List<String>> mayAuthorise) {
+    return Options.planned(assessment).stream()
+        .filter(w -> w.aos().isAfter(window.aos()))
+        .filter(w -> Options.isCommand(assessment, Options.planned(w).orElseThrow()))
+        .findFirst()
+        .map(
+            w -> {
+              Option command = Options.planned(w).orElseThrow();
+              return "The plan sends "
+                  + Words.command(command.title())
+                  + " from "
+                  + w.station()
+                  + " on "
+                  + Words.dayAndMinute(w.aos())
+                  + ", if "
+                  + who(w, mayAuthorise)
+                  + " authorises it: "
+                  + Words.inSentence(command.why());
+            });
+  }
+
+  private static String who(Window window, Map<String, List<String>> mayAuthorise) {
+    List<String> names = mayAuthorise.getOrDefault(window.station(), List.of());
+    return names.isEmpty() ? "a person named in the licence" : Words.choice(names);
   }
 
   /** What a planned command may spoil. */
@@ -81,28 +112,33 @@ final class Sending {
             .orElse("");
     String harm =
         command.hazard() < NOTABLE
-            ? "in under 1 % does it delay the first sound"
+            ? "it hardly ever delays the first sound"
             : "in " + Words.percent(command.hazard()) + " it delays the first sound or prevents it";
     return reach.isEmpty() ? Words.sentenceCase(harm) + "." : reach + "; " + harm + ".";
   }
 
   /** The command that comes closest, when the plan listens although sending is not harmful. */
-  static String undecided(Assessment assessment, Window window) {
+  static String undecided(
+      Assessment assessment, Window window, Map<String, List<String>> mayAuthorise) {
     double planned = Options.planned(window).map(Option::heardByHorizon).orElse(0.0);
     return Options.commands(assessment, window).stream()
         .filter(c -> isBetter(c, planned))
         .findFirst()
-        .map(c -> close(c, planned))
+        .map(
+            c ->
+                Words.sentenceCase(Words.command(c.title()))
+                    + " might do better: it raises the chance of hearing it by "
+                    + Words.day(Options.end(assessment))
+                    + " from "
+                    + Words.percent(planned)
+                    + " to "
+                    + Words.percent(c.heardByHorizon())
+                    + (c.hazard() < NOTABLE
+                        ? ", and hardly ever delays the first sound"
+                        : ", and delays the first sound in " + Words.percent(c.hazard()))
+                    + ". The plan holds that gain for too small or too uncertain; whether to send, "
+                    + who(window, mayAuthorise)
+                    + " decides.")
         .orElse("");
-  }
-
-  private static String close(Option command, double planned) {
-    return String.format(
-        "Sending could do better: with %s the chance of hearing it by the horizon is %s instead of %s,"
-            + " and it delays the first sound in %s; people decide, under the licence.",
-        Words.inSentence(command.title()),
-        Words.percent(command.heardByHorizon()),
-        Words.percent(planned),
-        Words.percent(command.hazard()));
   }
 }

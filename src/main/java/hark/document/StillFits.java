@@ -17,6 +17,9 @@ final class StillFits {
   record Row(
       String title, double start, double now, double error, String tell, boolean nothingWrong) {}
 
+  /** Causes of a group that are named; the rest are counted. */
+  private static final int MOST_NAMES = 4;
+
   private StillFits() {}
 
   /** Heaviest first. */
@@ -25,11 +28,11 @@ final class StillFits {
     for (Group group : assessment.groups()) {
       rows.add(
           new Row(
-              title(assessment, group),
+              group.title(),
               group.prior(),
               group.posterior(),
               group.error(),
-              "listening cannot separate these; see --all",
+              names(assessment, group) + "; what would tell them apart: --all",
               false));
     }
     for (CauseView cause : assessment.causes()) {
@@ -53,22 +56,19 @@ final class StillFits {
     return rows;
   }
 
-  /**
-   * A short name for a group: its own, or, when that lists its causes after a colon, the likeliest
-   * of them and how many are like it.
-   */
-  static String title(Assessment assessment, Group group) {
-    int size = group.causes().size();
-    if (!group.title().contains(":")) {
-      return group.title() + " (" + Words.count(size, "cause") + ")";
-    }
-    String likeliest =
+  /** {@code boot loop, transmitter dead or spacecraft lost}; the likeliest few of many. */
+  static String names(Assessment assessment, Group group) {
+    List<String> titles =
         assessment.causes().stream()
             .filter(c -> group.causes().contains(c.id()))
-            .max(Comparator.comparingDouble(CauseView::posterior))
+            .sorted(Comparator.comparingDouble(CauseView::posterior).reversed())
             .map(c -> Words.inSentence(c.title()))
-            .orElse(group.title());
-    return size < 2 ? likeliest : likeliest + ", or " + (size - 1) + " like it";
+            .toList();
+    int more = titles.size() - MOST_NAMES;
+    if (more <= 1) {
+      return Words.choice(titles);
+    }
+    return String.join(", ", titles.subList(0, MOST_NAMES)) + " or one of " + more + " more";
   }
 
   /** The heaviest, and "nothing wrong" always: how far it has moved says most. */

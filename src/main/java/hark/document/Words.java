@@ -155,9 +155,9 @@ public final class Words {
     return share >= 0.15 ? "some" : "a few";
   }
 
-  /** One decimal at most: {@code 0.5 h}, {@code 21 h}. */
+  /** One decimal at most, none from ten on: {@code 0.5 h}, {@code 21 h}. */
   static String hours(double hours) {
-    return decimal(hours, 1) + " h";
+    return decimal(hours, hours < 9.95 ? 1 : 0) + " h";
   }
 
   /** At most so many decimals, none that are zero. */
@@ -202,6 +202,15 @@ public final class Words {
   /** A title without what stands in brackets at its end, for a narrow column. */
   static String brief(String title) {
     return inSentence(title).replaceAll("\\s*\\([^()]*\\)$", "");
+  }
+
+  /**
+   * A command inside a sentence: {@code a blind reset}; one whose title is itself an order stands
+   * in quotation marks.
+   */
+  static String command(String title) {
+    String small = inSentence(title);
+    return small.startsWith("blind ") ? "a " + small : "the command “" + small + "”";
   }
 
   /** First letter large. */

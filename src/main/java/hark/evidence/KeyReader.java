@@ -17,6 +17,9 @@ import java.util.OptionalDouble;
  * once. Values of faulty keys are stand-ins that never leave: {@link #finish} throws first.
  */
 final class KeyReader {
+  /** Words that any entry may have; whoever writes an entry takes them off before. */
+  private static final List<String> BESIDE = List.of("who", "note");
+
   private final String kind;
   private final Map<String, String> keys;
   private final List<Problem> problems = new ArrayList<>();
@@ -33,9 +36,14 @@ final class KeyReader {
     List<String> known = EvidenceKinds.keysOf(kind);
     if (EvidenceKinds.comesLater(kind, key)) {
       problem(key, "'" + key + "' of " + kind + " comes in a later edition", "add it to the note");
+    } else if (BESIDE.contains(key)) {
+      problem(
+          key,
+          "'" + key + "' stands beside an entry, not among the keys of " + kind,
+          "take it out of the keys; every entry has room for who and note of its own");
     } else if (!known.contains(key)) {
       List<String> offered = new ArrayList<>(known);
-      offered.addAll(List.of("who", "note"));
+      offered.addAll(BESIDE);
       problem(key, "'" + key + "' is not a key of " + kind, NearestWord.advice(key, offered));
     }
   }

@@ -54,7 +54,7 @@ final class FixtureCauses {
     return List.of(
         new Group(
             "mute",
-            "silent for good",
+            "silent for good (3 causes)",
             List.of("tx_dead", "computer_dead", "lost"),
             0.050,
             0.240,

@@ -117,9 +117,14 @@ class RecordCommandsTest {
   }
 
   @Test
-  void anEntryTheMissionsClockHasNotReachedIsWrittenWithARemark() {
+  void anEntryTheMissionsClockHasNotReachedMovesItOnAndSaysSo() {
     assertEquals(ExitCode.DONE, log("note", "text=later", "--at", "2026-10-20T00:00:00Z"));
-    assertTrue(err.toString().contains("counts with --now 2026-10-20T00:00:00.000Z"));
+    assertTrue(err.toString().contains("clock goes on to 2026-10-20T00:02:00.000Z"));
+    assertEquals(ExitCode.DONE, log("note", "text=second", "--at", "2026-10-19T00:00:00Z"));
+    assertFalse(err.toString().contains("clock goes on"), err.toString());
+    assertEquals(
+        Instant.parse("2026-10-20T00:02:00Z"),
+        MissionRecord.read(mission).now(Clock.fixed(Instant.EPOCH, ZoneOffset.UTC)));
   }
 
   @Test

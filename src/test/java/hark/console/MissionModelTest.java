@@ -10,6 +10,7 @@ import hark.assessment.Assessment;
 import hark.assessment.AssessmentFixture;
 import hark.journal.Journal;
 import hark.mission.Mission;
+import hark.mission.MissionClock;
 import hark.mission.Missions;
 import hark.mission.ResourceFolder;
 import hark.problem.BadInput;
@@ -53,7 +54,7 @@ class MissionModelTest {
     Instant to = clock.plus(Duration.ofHours(2));
     int number = model.append(nothing(clock.plus(Duration.ofMinutes(110)), to));
     assertEquals(1, number);
-    assertEquals(to.plus(MissionModel.SETTLE), model.now());
+    assertEquals(to.plus(MissionClock.SETTLE), model.now());
     assertEquals(List.of(1), model.entries().stream().map(e -> e.number()).toList());
   }
 

@@ -125,11 +125,20 @@ class PageBrowserTest {
     var group =
         page.locator(".fits > .rows > li", new Page.LocatorOptions().setHasText("silent for good"));
     assertEquals(1, group.count());
-    assertTrue(
-        group.locator("summary").innerText().contains("3 causes that listening cannot separate"));
+    String said = group.locator("summary").innerText();
+    assertTrue(said.contains("(3 causes)") && said.contains("spacecraft lost"), said);
     group.locator("summary").click();
     assertEquals(3, group.locator(".member").count());
     assertTrue(group.innerText().contains("radar"));
+  }
+
+  @Test
+  void lookingBackShowsWhatBecameOfEachPass() {
+    Page page = visit(1280, 900).page();
+    page.locator(".turn button").first().click();
+    assertEquals(2, page.locator(".past > g").count());
+    assertEquals(1, page.locator(".past .nothing").count());
+    assertTrue(page.locator(".axis .legend").innerText().contains("ring"));
   }
 
   @Test

@@ -86,7 +86,7 @@ class HeadlineTest {
     Headline headline = of(fenHill("listen-wide", List.of(listen(0.2), reset(0.25, 0.22, 0.4))));
     assertEquals("Do not transmit.", headline.caution());
     String why = headline.why();
-    assertTrue(why.contains("Blind reset could take effect in four in ten"), why);
+    assertTrue(why.contains("A blind reset could take effect in four in ten"), why);
     assertTrue(why.contains("in about half of those it delays the first sound"), why);
   }
 
@@ -104,8 +104,45 @@ class HeadlineTest {
             fenHill(
                 "listen-wide", List.of(listen(0.2), reset(0.3, 0.2, 0.4), beaconOn(0.5, 0.001))));
     assertEquals("", headline.caution());
-    assertTrue(headline.why().contains("with blind beacon-on the chance"), headline.why());
-    assertTrue(headline.why().contains("47 % instead of 37 %"), headline.why());
+    assertTrue(headline.why().contains("A blind beacon-on might do better"), headline.why());
+    assertTrue(headline.why().contains("from 37 % to 47 %"), headline.why());
+  }
+
+  @Test
+  void aCommandThatThePlanSendsLaterIsWaitedFor() {
+    Window next = fenHill("listen-wide", List.of(listen(0.2), beaconOn(0.5, 0.001)));
+    Window w = window("Fen Hill", "2026-11-14T22:12:20Z", 548, 63, 0.4, 0.2, Optional.empty());
+    Window later =
+        with(w, Optional.of("reset"), 0.4, 38, List.of(reset(0.5, 0.01, 0.4), listen(0.2)));
+    Assessment assessment = AssessmentFixture.sandpiper().windows(List.of(next, later)).build();
+    Headline headline = Headline.of(assessment, Map.of("Fen Hill", List.of("lead")));
+    assertEquals("Do not transmit yet.", headline.caution());
+    assertTrue(
+        headline
+            .why()
+            .contains(
+                "The plan sends a blind reset from Fen Hill on 14 Nov 22:12Z, if lead authorises it:"
+                    + " it is bold."),
+        headline.why());
+    Window without = with(w, Optional.empty(), 0.4, 38, later.options());
+    assertEquals("", of(next, without).caution());
+  }
+
+  @Test
+  void whatIsDoneAfterThePassStandsAfterItsTime() {
+    Option record =
+        option(
+            "rec", "Record wide and search afterwards", 0.3, 0.7, 0, Optional.empty(), 1, "Loud.");
+    assertEquals(
+        "In 1 h 12 m, record wide at Fen Hill for nine minutes and search afterwards.",
+        of(fenHill("rec", List.of(record))).action());
+  }
+
+  @Test
+  void whatIsReadLaterCarriesTheTimeItself() {
+    assertEquals(
+        "On 14 Nov at 10:42:20Z, listen wide at Fen Hill for nine minutes. Do not transmit.",
+        Headline.of(AssessmentFixture.sandpiper().build()).dated());
   }
 
   private static Option beaconOn(double heard, double hazard) {
@@ -119,7 +156,8 @@ class HeadlineTest {
     Assessment assessment = AssessmentFixture.sandpiper().windows(List.of(window)).build();
     Headline plain = Headline.of(assessment);
     assertEquals(
-        "In 1 h 12 m, send blind reset from Fen Hill and listen for nine minutes.", plain.action());
+        "In 1 h 12 m, send a blind reset from Fen Hill and listen for nine minutes.",
+        plain.action());
     assertTrue(plain.caution().contains("licence"), plain.caution());
     assertFalse(plain.sentence().contains("Do not transmit"));
     assertTrue(plain.why().startsWith("It is bold."), plain.why());

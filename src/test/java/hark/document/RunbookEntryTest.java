@@ -104,17 +104,18 @@ class RunbookEntryTest {
             .map(l -> l.substring(2, l.indexOf(" |", 2)))
             .distinct()
             .toList();
-    assertEquals(List.of("Author", "Approver", "Owner", "Recording file", "Who"), open);
+    assertEquals(List.of("Author", "Approver", "Owner", "Who"), open);
   }
 
   @Test
   void theNumbersAreThoseOfTheAssessment() {
     String text = text();
-    assertTrue(text.contains("**In 1 h 12 m, listen wide at Fen Hill for nine minutes. Do not"));
+    assertTrue(
+        text.contains("**On 14 Nov at 10:42:20Z, listen wide at Fen Hill for nine minutes. Do"));
     assertTrue(
         text.contains("| undervoltage loop | 8 % | 30 ± 2 % | short bursts late in sunlight |"));
     assertTrue(text.contains("7 Nov 2026 10:00Z, the first pass without a sound"), text);
-    assertTrue(text.contains("Fen Hill works 98 %, Quay works 92 %"));
+    assertTrue(text.contains("Fen Hill works, 98 %; Quay works, 92 %"));
   }
 
   @Test

@@ -221,4 +221,14 @@ class EvidenceTextTest {
   void anUnknownKindIsRefusedWithTheNearestKnownOne() {
     assertTrue(refused("nothing-herd").contains("did you mean 'nothing-heard'?"));
   }
+
+  @Test
+  void wordsBesideAnEntryAreNotAmongItsKeys() {
+    BadInput bad =
+        assertThrows(
+            BadInput.class,
+            () -> EvidenceText.parse("note", Map.of("text", "a", "note", "b"), CONTEXT));
+    assertTrue(bad.getMessage().contains("stands beside an entry"), bad.getMessage());
+    assertFalse(bad.getMessage().contains("did you mean"), bad.getMessage());
+  }
 }
