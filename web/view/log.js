@@ -28,7 +28,7 @@ export function log(s, act) {
         ${form.place === 'moment' ? input(s, act, { key: 'at', label: 'When, UTC', type: 'time', hint: '2026-10-17 14:03Z' }) : ''}
         ${s.draft.kind === 'correction' ? correction(s, act) : ''}
         ${form.fields.filter((f) => !f.more).map((f) => input(s, act, withStations(f, s)))}
-        ${s.draft.kind === 'note' ? '' : input(s, act, { key: 'note', label: 'Beside it', type: 'text' })}
+        ${s.draft.kind === 'note' ? '' : input(s, act, { key: 'note', label: 'Remark', type: 'text' })}
         ${input(s, act, { key: 'who', label: 'Who', type: 'text' })}
         ${more(s, act)}
         ${problems(s)}
