@@ -57,7 +57,7 @@ export function drawDay(d) {
         ${drawFan(points, x, soc)}
         ${drawBeacon(points, x, share)}
       </g>
-      ${points.length > 1 ? '' : svg`<text class="soft" x=${(l.left + l.right) / 2} y=${(l.fanTop + l.fanBottom) / 2} text-anchor="middle">battery and beacon are drawn from the day before now on</text>`}
+      ${points.length > 2 ? '' : svg`<text class="soft" x=${(l.left + l.right) / 2} y=${(l.fanTop + l.fanBottom) / 2} text-anchor="middle">battery and beacon are drawn from the day before now on</text>`}
       ${battery(d, l, soc)}
       ${selection(d, l, x)}
       ${readout(d, l, x, points)}
