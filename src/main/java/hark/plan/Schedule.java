@@ -15,6 +15,9 @@ import java.util.PriorityQueue;
 final class Schedule {
   private static final double NOTHING_GAINED = 1e-5;
 
+  /** A gain within so much of the best one is the same but for Monte-Carlo noise. Judged. */
+  private static final double AS_GOOD = 0.95;
+
   /** No hours at all would divide by zero; two minutes is as little as anything costs. */
   private static final double LEAST_HOURS = 1.0 / 30;
 
@@ -78,11 +81,41 @@ final class Schedule {
         queue.add(new Step(step.window(), step.option(), fresh));
         continue;
       }
-      if (hoursWith(step.window(), step.option()) <= hours) {
-        take(step);
+      Step simplest = simplest(step.window(), fresh, present);
+      if (hoursWith(step.window(), simplest.option()) <= hours) {
+        take(simplest);
         present = early();
       }
     }
+  }
+
+  /** The plainest way of listening of a window that is as good as the best one but for noise. */
+  private Step simplest(int window, double best, double present) {
+    Step simplest = null;
+    int fewest = Integer.MAX_VALUE;
+    for (int o = 0; o < options.get(window).size(); o++) {
+      WindowOption option = options.get(window).get(o);
+      if (option.listens() && option.procedure().change() instanceof Procedure.Listen listen) {
+        double rate = rate(window, o, present);
+        if (rate >= AS_GOOD * best && departures(listen) < fewest) {
+          fewest = departures(listen);
+          simplest = new Step(window, o, rate);
+        }
+      }
+    }
+    return simplest;
+  }
+
+  /**
+   * How far a way of listening departs from the station's usual one: the more, the more can go
+   * wrong.
+   */
+  private static int departures(Procedure.Listen listen) {
+    return (listen.windowHz().isPresent() ? 1 : 0)
+        + (listen.way().isPresent() ? 1 : 0)
+        + (listen.offsetSeconds() != 0 ? 2 : 0)
+        + (listen.otherCandidate() ? 3 : 0)
+        + (listen.extraGainDb() > 0 ? 4 : 0);
   }
 
   private static boolean listensOnly(WindowOption option) {

@@ -162,6 +162,18 @@ class PlannerTest {
   }
 
   @Test
+  void ofTwoWaysThatHearTheSameThePlainerIsPlanned() {
+    Procedure fancy =
+        procedure(
+            "fancy",
+            new Procedure.Listen(
+                Optional.of(Way.RECORDING), Optional.of(10_000.0), 0.001, false, 0));
+    PlanOutcome plan = plan(silent(), TWENTY_HOURS, fancy, WIDE);
+    assertTrue(plan.choices().values().stream().anyMatch(WIDE::equals));
+    assertTrue(plan.choices().values().stream().noneMatch(fancy::equals));
+  }
+
+  @Test
   void passesAreNotIndependentOfEachOther() {
     PlanOutcome plan = plan(silent(), TWENTY_HOURS, WIDE);
     double missedAll = 1;
