@@ -5,6 +5,7 @@ import hark.evidence.Evidence;
 import hark.link.Way;
 import hark.orbit.Eclipse;
 import hark.power.Illumination;
+import hark.power.OpenCircuit;
 import hark.power.PowerModel;
 import hark.station.Station;
 import java.time.Instant;
@@ -30,7 +31,7 @@ public final class Diagnosis {
   private final HearingNodes[] nodes;
   private final Ear ear;
   private final Weighing weighing;
-  private final double[][] objectShare;
+  private final Sending sending;
   private final Jackknife jackknife;
   private final Marginals marginals;
 
@@ -59,8 +60,7 @@ public final class Diagnosis {
       likelihood[m] = ahead[population.members.get(m).body()] == null ? 0 : likelihood[m];
     }
     jackknife = new Jackknife(population, likelihood);
-    objectShare = new double[likelihood.length][];
-    workers.each(likelihood.length, m -> objectShare[m] = objectShare(m));
+    sending = new Sending(population, ahead, objectShares(workers));
     marginals = new Marginals(input, population);
   }
 
@@ -70,6 +70,20 @@ public final class Diagnosis {
    */
   public static Diagnosis of(DiagnosisInput input, Workers workers) {
     return new Diagnosis(input, workers);
+  }
+
+  /** Share of each object in the hearings of each member. */
+  private double[][] objectShares(Workers workers) {
+    double[][] shares = new double[population.members.size()][input.candidates().size()];
+    workers.each(
+        shares.length,
+        m -> {
+          HearingNodes group = nodes[population.members.get(m).group()];
+          for (int n = 0; n < group.count(); n++) {
+            shares[m][group.object()[n]] += weighing.nodeShare[m][n];
+          }
+        });
+    return shares;
   }
 
   private static List<SkyWindow> upcoming(DiagnosisInput input, Sky sky, Workers workers) {
@@ -224,7 +238,7 @@ public final class Diagnosis {
     double total = 0;
     for (int m = 0; m < weights.length; m++) {
       for (int k = 0; k < sums.length; k++) {
-        sums[k] += weights[m] * objectShare[m][k];
+        sums[k] += weights[m] * sending.objectShare(m, k);
       }
       total += weights[m];
     }
@@ -291,17 +305,9 @@ public final class Diagnosis {
   /** State of charge at which the typical body's bus would cut off at its least load, 0…1. */
   public double cutoffSoc() {
     PowerModel typical = input.body().typical();
-    double volts = typical.bus().thresholds().cutoffVolts() / typical.battery().series();
-    List<double[]> table = typical.battery().openCircuit();
-    for (int k = 1; k < table.size(); k++) {
-      if (table.get(k)[1] >= volts) {
-        double[] low = table.get(k - 1);
-        double[] high = table.get(k);
-        double part = Math.max(0, (volts - low[1]) / (high[1] - low[1]));
-        return low[0] + part * (high[0] - low[0]);
-      }
-    }
-    return 1;
+    PowerModel.Battery battery = typical.battery();
+    OpenCircuit curve = new OpenCircuit(battery.openCircuit(), battery.series());
+    return curve.socAt(typical.bus().thresholds().cutoffVolts());
   }
 
   /** Coming windows of all stations, rising. */
@@ -319,52 +325,10 @@ public final class Diagnosis {
    * error.
    */
   public double[] beaconOn(int window) {
-    double[] sends = new double[population.members.size()];
-    Boolean[][] known = new Boolean[population.bodies.size()][input.candidates().size()];
-    SkyWindow sky = windows.get(window);
-    double[] whole = jackknife.whole().member();
-    for (int m = 0; m < sends.length; m++) {
-      sends[m] = whole[m] > 0 ? sends(m, sky, known) : 0;
-    }
+    double[] sends = sending.in(windows.get(window), jackknife.whole().member());
     double value = mean(jackknife.whole(), sends);
     double error = jackknife.errors(weights -> new double[] {mean(weights, sends)})[0];
     return new double[] {value, error};
-  }
-
-  /** Share of a member's hearings, by object, in which it sends. */
-  private double sends(int index, SkyWindow sky, Boolean[][] known) {
-    Member member = population.members.get(index);
-    double share = 0;
-    for (int k = 0; k < objectShare[index].length; k++) {
-      share += sends(member, k, sky, known) ? objectShare[index][k] : 0;
-    }
-    return share;
-  }
-
-  /** Share of each object in a member's hearings. */
-  private double[] objectShare(int index) {
-    HearingNodes group = nodes[population.members.get(index).group()];
-    double[] share = new double[input.candidates().size()];
-    for (int n = 0; n < group.count(); n++) {
-      share[group.object()[n]] += weighing.nodeShare[index][n];
-    }
-    return share;
-  }
-
-  /** Members that share a body and are not mute before the end share the answer. */
-  private boolean sends(Member member, int object, SkyWindow sky, Boolean[][] known) {
-    Body body = ahead[member.body()];
-    PassGeometry path = sky.paths().get(object);
-    if (member.radio().muteFrom() <= sky.from()) {
-      return false;
-    }
-    if (member.radio().muteFrom() <= sky.to()) {
-      return Ear.sends(member, body, path, sky.from(), sky.to());
-    }
-    if (known[member.body()][object] == null) {
-      known[member.body()][object] = Ear.sends(member, body, path, sky.from(), sky.to());
-    }
-    return known[member.body()][object];
   }
 
   private static double mean(Weights weights, double[] values) {
