@@ -78,7 +78,7 @@ final class AssessmentBuilder {
         evidenceViews(),
         energy(fan),
         shadows(),
-        cutoffSoc(),
+        diagnosis.cutoffSoc(),
         windows.all(),
         new Assessment.Plan(
             windows.choices(),
@@ -183,15 +183,14 @@ final class AssessmentBuilder {
   }
 
   private List<Assessment.Group> groups() {
-    List<CauseMarginal> marginals = diagnosis.causes();
     List<Assessment.Group> list = new ArrayList<>();
     for (int g = 0; g < shared.size(); g++) {
       SharedLikelihood group = shared.get(g);
       List<Cause> causes = group.causes().stream().map(input.causes()::get).toList();
       double prior =
           1
-              - group.causes().stream()
-                  .mapToDouble(c -> 1 - marginals.get(c).prior())
+              - causes.stream()
+                  .mapToDouble(cause -> 1 - cause.probability())
                   .reduce(1, (a, b) -> a * b);
       double[] begun = diagnosis.anyBegun(group.causes());
       list.add(
@@ -318,10 +317,6 @@ final class AssessmentBuilder {
       }
     }
     return list;
-  }
-
-  private double cutoffSoc() {
-    return diagnosis.cutoffSoc();
   }
 
   private List<Assessment.ProcedureView> procedures() {

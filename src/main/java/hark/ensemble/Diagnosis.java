@@ -210,25 +210,10 @@ public final class Diagnosis {
 
   /** Weight of any of these causes having begun by now, and its standard error. */
   public double[] anyBegun(List<Integer> causes) {
-    double value = anyBegun(jackknife.whole(), causes);
-    double error = jackknife.errors(weights -> new double[] {anyBegun(weights, causes)})[0];
+    double value = marginals.anyBegun(jackknife.whole(), causes);
+    double error =
+        jackknife.errors(weights -> new double[] {marginals.anyBegun(weights, causes)})[0];
     return new double[] {value, error};
-  }
-
-  private double anyBegun(Weights weights, List<Integer> causes) {
-    double now = input.seconds(input.now());
-    double sum = 0;
-    for (int m = 0; m < population.members.size(); m++) {
-      Member member = population.members.get(m);
-      List<Integer> events = population.sets.get(member.set()).causes();
-      for (int slot = 0; slot < events.size(); slot++) {
-        if (member.onsets()[slot] <= now && causes.contains(events.get(slot))) {
-          sum += weights.member()[m];
-          break;
-        }
-      }
-    }
-    return sum;
   }
 
   /** Posterior of each candidate. */

@@ -26,11 +26,7 @@ public final class EnergyFan {
    */
   record Source(Population population, Body[] ahead, double[] memberWeight, double[] bodyWeight) {
     static Source of(Population population, Body[] ahead, double[] memberWeight) {
-      double[] bodyWeight = new double[ahead.length];
-      for (int m = 0; m < memberWeight.length; m++) {
-        bodyWeight[population.members.get(m).body()] += memberWeight[m];
-      }
-      return new Source(population, ahead, memberWeight, bodyWeight);
+      return new Source(population, ahead, memberWeight, population.bodyWeights(memberWeight));
     }
 
     BodyHistory history(int body, boolean past) {

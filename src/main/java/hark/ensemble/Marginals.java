@@ -31,6 +31,22 @@ final class Marginals {
     return sums;
   }
 
+  /** Weight of any of these causes having begun by now. */
+  double anyBegun(Weights weights, List<Integer> causes) {
+    double sum = 0;
+    for (int m = 0; m < population.members.size(); m++) {
+      Member member = population.members.get(m);
+      List<Integer> events = population.sets.get(member.set()).causes();
+      for (int slot = 0; slot < events.size(); slot++) {
+        if (member.onsets()[slot] <= nowSeconds && causes.contains(events.get(slot))) {
+          sum += weights.member()[m];
+          break;
+        }
+      }
+    }
+    return sum;
+  }
+
   /** Weight of each cause happening at all within its 30 days. */
   double[] ever(Weights weights) {
     double[] sums = new double[input.causes().size()];

@@ -69,9 +69,7 @@ final class Misfit {
       if (Double.isNaN(volts)) {
         continue;
       }
-      double sd =
-          Math.hypot(
-              clue.sdVolts(), Weigher.DISCREPANCY_VOLTS_PER_CELL * body.model().battery().series());
+      double sd = Weigher.sdVolts(clue, body);
       double weight = memberWeight[m];
       total += weight;
       below += weight * hark.link.NormalCurve.below((clue.volts() - volts) / sd);

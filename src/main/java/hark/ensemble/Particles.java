@@ -240,25 +240,6 @@ public final class Particles {
         && cause.effects().stream().anyMatch(Effect.AntennaStowed.class::isInstance);
   }
 
-  /** True when the possibility radiates nothing from now on, whatever its bus does. */
-  public boolean muteForGood(int particle) {
-    return member(particle).radio().muteFrom() <= source.input().seconds(source.input().now());
-  }
-
-  /** State of charge of a particle's body at a grid time. */
-  public double soc(int particle, double seconds) {
-    BodyHistory history = body(particle).history();
-    int g = (int) Math.round((seconds - history.gridStart()) / history.gridStep());
-    return history.soc()[Math.max(0, Math.min(history.soc().length - 1, g))];
-  }
-
-  /** Bus state of a particle's body at a grid time, as an ordinal of the bus states. */
-  public int state(int particle, double seconds) {
-    BodyHistory history = body(particle).history();
-    int g = (int) Math.round((seconds - history.gridStart()) / history.gridStep());
-    return history.states()[Math.max(0, Math.min(history.states().length - 1, g))];
-  }
-
   /** A possibility after a command. */
   public static final class Branch {
     private final Member member;

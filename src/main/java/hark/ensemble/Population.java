@@ -74,6 +74,15 @@ final class Population {
     return new Population(sets, builder.members, List.of(bodies), draws);
   }
 
+  /** Weight of each body: that of the members that share it. */
+  double[] bodyWeights(double[] memberWeight) {
+    double[] weights = new double[bodies.size()];
+    for (int m = 0; m < memberWeight.length; m++) {
+      weights[members.get(m).body()] += memberWeight[m];
+    }
+    return weights;
+  }
+
   private static double gridStart(DiagnosisInput input) {
     return Math.max(0, input.seconds(input.now()) - KEPT_BEFORE_NOW_SECONDS);
   }
@@ -91,10 +100,7 @@ final class Population {
       double[] memberWeight,
       double[] checkpointSeconds,
       Workers workers) {
-    double[] bodyWeight = new double[bodies.size()];
-    for (int m = 0; m < memberWeight.length; m++) {
-      bodyWeight[members.get(m).body()] += memberWeight[m];
-    }
+    double[] bodyWeight = bodyWeights(memberWeight);
     Body[] ahead = new Body[bodies.size()];
     workers.each(
         ahead.length,

@@ -33,7 +33,7 @@ final class Weigher {
    * Model discrepancy of the terminal voltage, V a cell: curves of other cells, sag, calibration.
    * Judged.
    */
-  static final double DISCREPANCY_VOLTS_PER_CELL = 0.03;
+  private static final double DISCREPANCY_VOLTS_PER_CELL = 0.03;
 
   /** Telemetry that is wrong altogether, spread over so many volts. */
   private static final double WRONG_TELEMETRY = 0.01;
@@ -77,13 +77,8 @@ final class Weigher {
   double apply(Clue clue, Member member, Body body, HearingTable[][] byNode, State state) {
     if (clue instanceof Clue.Silence silence) {
       SkyWindow window = silence.window();
-      double[] detect =
-          memory.get(
-              silence.entry(),
-              member,
-              window.to(),
-              () -> detect(member, body, byNode, window, silence.listening()));
-      state.multiply(silence.window().station(), n -> 1 - detect[n], 1);
+      double[] detect = detect(silence.entry(), member, body, byNode, window, silence.listening());
+      state.multiply(window.station(), n -> 1 - detect[n], 1);
       return state.total();
     }
     if (clue instanceof Clue.Sound sound) {
@@ -101,12 +96,7 @@ final class Weigher {
   private double applySound(
       Clue.Sound sound, Member member, Body body, HearingTable[][] byNode, State state) {
     SkyWindow window = sound.window();
-    double[] detect =
-        memory.get(
-            sound.entry(),
-            member,
-            window.to(),
-            () -> detect(member, body, byNode, window, sound.listening()));
+    double[] detect = detect(sound.entry(), member, body, byNode, window, sound.listening());
     double patternSd = input.beacons().get(0).patternSdDb();
     double sd = Math.hypot(sound.levelSdDb(), patternSd);
     boolean level = !Double.isNaN(sound.levelDb());
@@ -126,6 +116,20 @@ final class Weigher {
     state.multiply(
         window.station(), n -> notOurs + (1 - NOT_OURS) * detect[n] * density[n], notOurs);
     return binary;
+  }
+
+  /**
+   * Chance to hear a member in a window at each node; remembered for members that share the answer.
+   */
+  private double[] detect(
+      int entry,
+      Member member,
+      Body body,
+      HearingTable[][] byNode,
+      SkyWindow window,
+      Listening listening) {
+    return memory.get(
+        entry, member, window.to(), () -> detect(member, body, byNode, window, listening));
   }
 
   private double[] detect(
@@ -148,9 +152,14 @@ final class Weigher {
     if (Double.isNaN(probe.volts()) || member.radio().muteFrom() <= clue.seconds()) {
       return wrong;
     }
-    double sd =
-        Math.hypot(clue.sdVolts(), DISCREPANCY_VOLTS_PER_CELL * body.model().battery().series());
+    double sd = sdVolts(clue, body);
     return wrong + (1 - WRONG_TELEMETRY) * Normal.density(clue.volts(), probe.volts(), sd);
+  }
+
+  /** Spread of a telemetered voltage around a body's own: reading and model together, V. */
+  static double sdVolts(Clue.Volts clue, Body body) {
+    int series = body.model().battery().series();
+    return Math.hypot(clue.sdVolts(), DISCREPANCY_VOLTS_PER_CELL * series);
   }
 
   /** Running likelihoods of one member at each node. */

@@ -31,6 +31,7 @@ final class CommandTrial {
   private static final int LATER_STRIDE = 5;
 
   private final Diagnosis diagnosis;
+  private final Sample thinned;
   private final Particles sample;
   private final double now;
   private final Value value;
@@ -51,16 +52,35 @@ final class CommandTrial {
   record Outcome(
       double reach, double hazard, double heard, double heardError, double early, double atBest) {}
 
+  /**
+   * Every {@code stride}-th of the possibilities, and what all of them let a station hear when
+   * nothing is sent.
+   */
+  record Sample(Particles particles, Chances all, int stride) {
+    double widest(int window, int particle) {
+      return all.audible[window][particle * stride];
+    }
+
+    double heard(int window, int option, int particle) {
+      return all.heard[window][option][particle * stride];
+    }
+
+    double[] works(int particle) {
+      return all.works[particle * stride];
+    }
+  }
+
   CommandTrial(
       Diagnosis diagnosis,
-      Particles sample,
+      Sample thinned,
       Value value,
       int[] choice,
       List<List<WindowOption>> options,
       OptionList list,
       Workers workers) {
     this.diagnosis = diagnosis;
-    this.sample = sample;
+    this.thinned = thinned;
+    this.sample = thinned.particles();
     this.value = value;
     this.choice = choice;
     this.now = diagnosis.input().seconds(diagnosis.input().now());
@@ -82,7 +102,7 @@ final class CommandTrial {
 
   Outcome of(int window, Procedure.Command command) {
     CommandLink link = sample.commandLink(diagnosis.windows().get(window));
-    // near windows are the ones decided on: later ones make do with every third possibility
+    // near windows are the ones decided on: later ones make do with every fifth possibility
     boolean near = diagnosis.windows().get(window).from() < now + NEAR_SECONDS;
     int stride = near ? 1 : LATER_STRIDE;
     List<Difference> differences = new ArrayList<>();
@@ -136,21 +156,19 @@ final class CommandTrial {
 
   private Difference difference(int p, int window, Particles.Branch branch, double received) {
     int windows = widest.length;
-    double[] works = new double[diagnosis.input().stations().size()];
-    for (int s = 0; s < works.length; s++) {
-      works[s] = sample.works(p, s);
-    }
+    double[] works = thinned.works(p);
     double[] wideWithout = new double[windows];
     double[] wideWith = new double[windows];
     double[] without = new double[windows];
     double[] with = new double[windows];
     for (int w = 0; w < windows; w++) {
       boolean after = w > window;
-      wideWithout[w] = widest[w].chance(p);
-      wideWith[w] = after ? widest[w].chance(p, branch) : wideWithout[w];
+      wideWithout[w] = thinned.widest(w, p);
+      // chances are kept as floats: what a command leaves as it is must come out equal to the digit
+      wideWith[w] = after ? (float) widest[w].chance(p, branch) : wideWithout[w];
       boolean listens = choice[w] >= 0;
-      without[w] = listens ? planned[w].chance(p) : 0;
-      with[w] = listens && after ? planned[w].chance(p, branch) : without[w];
+      without[w] = listens ? thinned.heard(w, choice[w], p) : 0;
+      with[w] = listens && after ? (float) planned[w].chance(p, branch) : without[w];
     }
     int silent = Audible.from(window + 1, windows, w -> wideWithout[w]);
     int sent = Audible.from(window + 1, windows, w -> wideWith[w]);

@@ -18,6 +18,9 @@ final class Costs {
    */
   private static final double ONE_SITTING_SECONDS = 2.5 * 3600;
 
+  /** No hours at all would divide by zero; two minutes is as little as anything costs. */
+  static final double LEAST_HOURS = 1.0 / 30;
+
   private static final int NIGHT_FROM_HOUR = 22;
   private static final int NIGHT_TO_HOUR = 6;
 

@@ -29,8 +29,6 @@ public final class Planner {
   /** …and this many of its Monte-Carlo errors: nobody transmits on noise. */
   private static final double SURE_ERRORS = 2;
 
-  private static final double LEAST_HOURS = 1.0 / 30;
-
   private final Diagnosis diagnosis;
   private final PlanSettings settings;
   private final Workers workers;
@@ -68,7 +66,8 @@ public final class Planner {
     CommandTrial trial =
         new CommandTrial(
             diagnosis,
-            particles.thinned(THINNED_FOR_COMMANDS),
+            new CommandTrial.Sample(
+                particles.thinned(THINNED_FOR_COMMANDS), chances, THINNED_FOR_COMMANDS),
             value,
             choice,
             options,
@@ -194,7 +193,7 @@ public final class Planner {
       early += outcome.early();
       sent = new OptionValue.Command(outcome.heardError(), outcome.atBest());
     }
-    double score = (early - without[1]) / Math.max(LEAST_HOURS, option.costHours());
+    double score = (early - without[1]) / Math.max(Costs.LEAST_HOURS, option.costHours());
     return new OptionValue(option, mean, error, clamp(byHorizon), bits, hazard, reach, sent, score);
   }
 

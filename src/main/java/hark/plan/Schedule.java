@@ -18,9 +18,6 @@ final class Schedule {
   /** A gain within so much of the best one is the same but for Monte-Carlo noise. Judged. */
   private static final double AS_GOOD = 0.95;
 
-  /** No hours at all would divide by zero; two minutes is as little as anything costs. */
-  private static final double LEAST_HOURS = 1.0 / 30;
-
   private final List<List<WindowOption>> options;
   private final Chances chances;
   private final Value value;
@@ -66,7 +63,7 @@ final class Schedule {
     for (int w = 0; w < choice.length; w++) {
       for (int o = 0; o < options.get(w).size(); o++) {
         WindowOption option = options.get(w).get(o);
-        if (choice[w] < 0 && option.listens() && !option.sends() && listensOnly(option)) {
+        if (choice[w] < 0 && listensOnly(option)) {
           queue.add(new Step(w, o, rate(w, o, present)));
         }
       }
@@ -95,7 +92,7 @@ final class Schedule {
     int fewest = Integer.MAX_VALUE;
     for (int o = 0; o < options.get(window).size(); o++) {
       WindowOption option = options.get(window).get(o);
-      if (option.listens() && option.procedure().change() instanceof Procedure.Listen listen) {
+      if (option.procedure().change() instanceof Procedure.Listen listen) {
         double rate = rate(window, o, present);
         if (rate >= AS_GOOD * best && departures(listen) < fewest) {
           fewest = departures(listen);
@@ -140,7 +137,7 @@ final class Schedule {
     double with = early();
     choice[window] = -1;
     double hours = hoursWith(window, option) - costs.hours(taken, extraHours);
-    return (with - present) / Math.max(LEAST_HOURS, hours);
+    return (with - present) / Math.max(Costs.LEAST_HOURS, hours);
   }
 
   private double hoursWith(int window, int option) {
