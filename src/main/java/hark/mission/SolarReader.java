@@ -1,9 +1,9 @@
 package hark.mission;
 
 import hark.ensemble.Uncertain;
+import hark.power.Face;
 import hark.power.PowerModel.Arrays;
 import hark.power.PowerModel.Charging;
-import hark.power.PowerModel.Face;
 import hark.power.PowerModel.Scheme;
 import java.util.List;
 

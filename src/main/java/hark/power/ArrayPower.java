@@ -1,7 +1,6 @@
 package hark.power;
 
 import hark.power.PowerModel.Attitude;
-import hark.power.PowerModel.Face;
 import java.util.List;
 
 /**
@@ -24,7 +23,8 @@ public final class ArrayPower {
    */
   public static double areaTowardsSun(Attitude attitude, List<Face> faces) {
     return switch (attitude.mode()) {
-      case TUMBLING -> faces.stream().mapToDouble(Face::cellAreaSquareMeters).sum() / 4;
+      case TUMBLING, SPINNING, NADIR ->
+          faces.stream().mapToDouble(Face::cellAreaSquareMeters).sum() / 4;
       case SUN_POINTING -> bestArea(faces);
     };
   }

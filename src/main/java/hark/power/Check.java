@@ -29,6 +29,16 @@ final class Check {
     }
   }
 
+  /** Three parts with a length; answers the unit vector. */
+  static double[] direction(String what, double[] vector) {
+    if (vector.length != 3) {
+      throw new IllegalArgumentException(what + " has " + vector.length + " parts instead of 3");
+    }
+    double length = Math.hypot(Math.hypot(vector[0], vector[1]), vector[2]);
+    positive("length of the " + what, length);
+    return new double[] {vector[0] / length, vector[1] / length, vector[2] / length};
+  }
+
   static void ordered(String what, double low, String than, double high) {
     if (!(low <= high)) {
       throw new IllegalArgumentException(what + " " + low + " is above " + than + " " + high);

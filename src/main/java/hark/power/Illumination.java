@@ -1,6 +1,7 @@
 package hark.power;
 
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * Sunlight on the body over time: shadow intervals of a trajectory, shared by all bodies that fly
@@ -14,6 +15,8 @@ public final class Illumination {
   private final double[] penumbraOut;
   private final double solarConstantWatts;
 
+  private final Optional<SunPath> path;
+
   /** All edges in turn, four a shadow. */
   private final double[] edges;
 
@@ -25,6 +28,16 @@ public final class Illumination {
    * @param solarConstantWatts irradiance at the body's distance from the Sun, W/m²
    */
   public Illumination(double[][] edges, double solarConstantWatts) {
+    this(edges, solarConstantWatts, Optional.empty());
+  }
+
+  /** As above, with the Sun's distance and place along the way. */
+  public Illumination(double[][] edges, SunPath path) {
+    this(edges, path.irradiance()[0], Optional.of(path));
+  }
+
+  private Illumination(double[][] edges, double solarConstantWatts, Optional<SunPath> path) {
+    this.path = path;
     if (edges.length != 4) {
       throw new IllegalArgumentException("shadow edges come in four arrays, found " + edges.length);
     }
@@ -61,7 +74,12 @@ public final class Illumination {
     return all;
   }
 
-  /** Irradiance in full sunlight, W/m². */
+  /** Where the Sun stands; empty when only the shadows are known. */
+  public Optional<SunPath> path() {
+    return path;
+  }
+
+  /** Irradiance in full sunlight at the beginning, W/m². */
   public double solarConstantWatts() {
     return solarConstantWatts;
   }

@@ -15,6 +15,18 @@ public sealed interface OnboardChange {
     }
   }
 
+  /** All cells of a string of faces give nothing. */
+  record ArrayStringLost(String string) implements OnboardChange {}
+
+  /** The cells of one face give nothing. */
+  record FaceLost(String face) implements OnboardChange {}
+
+  /**
+   * Panels that unfold at deployment do not: they stay as stowed until a release command frees
+   * them. Without panels in the model nothing changes.
+   */
+  record PanelsStowed() implements OnboardChange {}
+
   /**
    * Array power no longer reaches the battery; it still feeds the bus while the Sun shines when
    * {@code feedsBus}.

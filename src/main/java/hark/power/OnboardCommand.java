@@ -14,6 +14,6 @@ public enum OnboardCommand {
    * day.
    */
   LOW_POWER,
-  /** Tries the antenna or panel release again: draws the release current once. */
+  /** Tries the release again: draws the release current once and opens panels that were stuck. */
   RELEASE
 }

@@ -28,63 +28,71 @@ public record PowerModel(
     beacons = List.copyOf(beacons);
   }
 
-  /**
-   * How the body turns. Spinning about a fixed axis and nadir pointing are read but not computed
-   * yet.
-   */
+  /** How the body turns. */
   public enum AttitudeMode {
+    /** Every direction in turn, none longer than another. */
     TUMBLING,
-    SUN_POINTING
+    /** About an axis that stays where it is among the stars. */
+    SPINNING,
+    /** The best attitude towards the Sun, always. */
+    SUN_POINTING,
+    /** +Z of the body to the Earth, +X along the flight. */
+    NADIR
   }
 
   /**
    * Attitude of the body.
    *
-   * @param rateDegPerSecond tumble rate; it matters to the radio link, and to power only through
-   *     the mean
+   * @param rateDegPerSecond rate of tumble or spin, degrees a second
    */
-  public record Attitude(AttitudeMode mode, double rateDegPerSecond) {
+  public record Attitude(AttitudeMode mode, double rateDegPerSecond, Orientation orientation) {
     /** Refuses a negative rate. */
     public Attitude {
       Check.notNegative("tumble rate", rateDegPerSecond);
+    }
+
+    /** An attitude whose axes and phases are the plainest there are. */
+    public Attitude(AttitudeMode mode, double rateDegPerSecond) {
+      this(mode, rateDegPerSecond, Orientation.PLAIN);
     }
   }
 
   /**
    * Solar cells.
    *
-   * @param cellEfficiency at operating temperature, 0…1
+   * @param cellEfficiency at 28 °C when new, 0…1
    * @param losses wiring, diode, mismatch and dirt, as a lost fraction, 0…1
    */
-  public record Arrays(double cellEfficiency, double losses, List<Face> faces) {
-    /** Refuses shares outside 0…1. */
+  public record Arrays(double cellEfficiency, double losses, List<Face> faces, CellNature nature) {
+    /** Refuses shares outside 0…1 and a shade of a face that is not there. */
     public Arrays {
       Check.share("cell efficiency", cellEfficiency);
       Check.share("array losses", losses);
       faces = List.copyOf(faces);
+      Face.requireShadersAmong(faces);
+    }
+
+    /** Cells that heat, age and the Earth's light leave alone. */
+    public Arrays(double cellEfficiency, double losses, List<Face> faces) {
+      this(cellEfficiency, losses, faces, CellNature.IDEAL);
     }
   }
 
   /**
-   * One face with cells.
+   * What changes the power of cells.
    *
-   * @param normal outward direction in body axes, any length but zero
-   * @param cellAreaSquareMeters area of cells, m²
-   * @param deployed a panel that stands off the body; seen from both sides only by its own normal
+   * @param perKelvin relative change of power with temperature from 28 °C on, 1/K; negative
+   * @param lossPerYear lost share of power a year, 0…1, from radiation and ultraviolet light
+   * @param albedo whether sunlight thrown back by the Earth is counted
    */
-  public record Face(
-      String name, double[] normal, double cellAreaSquareMeters, boolean deployed, String string) {
-    /** Refuses a negative area and a normal without direction. */
-    public Face {
-      Check.notNegative("cell area of face " + name, cellAreaSquareMeters);
-      normal = normal.clone();
-      if (normal.length != 3) {
-        throw new IllegalArgumentException(
-            "normal of face " + name + " has " + normal.length + " parts instead of 3");
-      }
-      Check.positive(
-          "length of the normal of face " + name,
-          Math.hypot(Math.hypot(normal[0], normal[1]), normal[2]));
+  public record CellNature(double perKelvin, double lossPerYear, boolean albedo) {
+    /** No change at all. */
+    public static final CellNature IDEAL = new CellNature(0, 0, false);
+
+    /** Refuses a loss outside 0…1 and a coefficient that is not a number. */
+    public CellNature {
+      Check.finite("temperature coefficient of the cells", perKelvin);
+      Check.share("yearly loss of the cells", lossPerYear);
     }
   }
 
@@ -101,11 +109,26 @@ public record PowerModel(
    * @param efficiency from array to bus, 0…1
    * @param maxCurrentAmps limit of the battery's charge current, A
    * @param chargeVolts constant-voltage limit at the battery terminals, V
+   * @param endAmps a taper that falls below this ends the charge, A; 0 for a charger that holds its
+   *     voltage for ever
+   * @param resumeVolts an ended charge begins again when the battery is below this, V
    */
   public record Charging(
-      Scheme scheme, double efficiency, double maxCurrentAmps, double chargeVolts) {
+      Scheme scheme,
+      double efficiency,
+      double maxCurrentAmps,
+      double chargeVolts,
+      double endAmps,
+      double resumeVolts) {
+    /** A charger that holds its voltage for ever. */
+    public Charging(Scheme scheme, double efficiency, double maxCurrentAmps, double chargeVolts) {
+      this(scheme, efficiency, maxCurrentAmps, chargeVolts, 0, chargeVolts);
+    }
+
     /** Refuses efficiency outside 0…1 or zero, a negative current and no voltage. */
     public Charging {
+      Check.notNegative("end current of the charge", endAmps);
+      Check.ordered("resume voltage", resumeVolts, "the charge voltage", chargeVolts);
       Check.share("charging efficiency", efficiency);
       Check.positive("charging efficiency", efficiency);
       Check.notNegative("largest charge current", maxCurrentAmps);
@@ -132,7 +155,34 @@ public record PowerModel(
       Protection protection,
       double chargeMinC,
       double chargeMaxC,
-      Optional<Heater> heater) {
+      Optional<Heater> heater,
+      CellBehaviour behaviour) {
+    /** Cells that cold, time and misuse leave alone. */
+    public Battery(
+        int series,
+        int parallel,
+        double cellCapacityAh,
+        double cellResistanceOhm,
+        List<double[]> openCircuit,
+        double socAtSeparation,
+        Protection protection,
+        double chargeMinC,
+        double chargeMaxC,
+        Optional<Heater> heater) {
+      this(
+          series,
+          parallel,
+          cellCapacityAh,
+          cellResistanceOhm,
+          openCircuit,
+          socAtSeparation,
+          protection,
+          chargeMinC,
+          chargeMaxC,
+          heater,
+          CellBehaviour.IDEAL);
+    }
+
     /** Refuses an empty pack, bad shares, a table that does not rise and an inverted window. */
     public Battery {
       if (series < 1 || parallel < 1) {
@@ -157,10 +207,22 @@ public record PowerModel(
     NEVER
   }
 
-  /** Cell protection: opens below one voltage, closes again above another under a condition. */
-  public record Protection(double openVoltsPerCell, double closeVoltsPerCell, ClosesOn closesOn) {
+  /**
+   * Protection of each string of cells: opens below one voltage, closes again above another under a
+   * condition.
+   *
+   * @param toleranceVolts the strings' opening voltages a cell are spread evenly over this width, V
+   */
+  public record Protection(
+      double openVoltsPerCell, double closeVoltsPerCell, ClosesOn closesOn, double toleranceVolts) {
+    /** Strings that are all alike. */
+    public Protection(double openVoltsPerCell, double closeVoltsPerCell, ClosesOn closesOn) {
+      this(openVoltsPerCell, closeVoltsPerCell, closesOn, 0);
+    }
+
     /** Refuses a protection that would close below the voltage at which it opens. */
     public Protection {
+      Check.notNegative("tolerance of the protection", toleranceVolts);
       Check.notNegative("opening voltage of the protection", openVoltsPerCell);
       Check.finite("closing voltage of the protection", closeVoltsPerCell);
       Check.ordered(
@@ -192,6 +254,9 @@ public record PowerModel(
    * @param bootSeconds time spent in boot
    * @param watchdogSeconds clears any hang within this time; empty for none
    * @param deploymentSeconds time after separation at which deployables are released
+   * @param inrush drawn when power comes on
+   * @param ordersSurviveReset whether a commanded low-power state and a commanded beacon outlive a
+   *     reset
    */
   public record Bus(
       Thresholds thresholds,
@@ -202,7 +267,34 @@ public record PowerModel(
       OptionalDouble watchdogSeconds,
       Optional<CommandLoss> commandLoss,
       double deploymentSeconds,
-      boolean deploymentRestartsOnReset) {
+      boolean deploymentRestartsOnReset,
+      Optional<Inrush> inrush,
+      boolean ordersSurviveReset) {
+    /** A bus that draws no inrush and whose low-power order outlives a reset. */
+    public Bus(
+        Thresholds thresholds,
+        double holdOffSeconds,
+        DeadStart deadStart,
+        Loads loads,
+        double bootSeconds,
+        OptionalDouble watchdogSeconds,
+        Optional<CommandLoss> commandLoss,
+        double deploymentSeconds,
+        boolean deploymentRestartsOnReset) {
+      this(
+          thresholds,
+          holdOffSeconds,
+          deadStart,
+          loads,
+          bootSeconds,
+          watchdogSeconds,
+          commandLoss,
+          deploymentSeconds,
+          deploymentRestartsOnReset,
+          Optional.empty(),
+          false);
+    }
+
     /** Refuses negative times. */
     public Bus {
       Check.notNegative("hold-off", holdOffSeconds);
@@ -211,6 +303,15 @@ public record PowerModel(
       if (watchdogSeconds.isPresent()) {
         Check.positive("watchdog time", watchdogSeconds.getAsDouble());
       }
+    }
+  }
+
+  /** What the bus draws on top of its boot load when power comes on, W, and for how long, s. */
+  public record Inrush(double watts, double seconds) {
+    /** Refuses negative power and no time. */
+    public Inrush {
+      Check.notNegative("inrush", watts);
+      Check.positive("time of the inrush", seconds);
     }
   }
 
@@ -302,6 +403,8 @@ public record PowerModel(
    * A beacon: bursts of {@code durationSeconds} begin every {@code intervalSeconds} while the bus
    * is in one of the states.
    *
+   * @param intervalSeconds between the beginnings of two bursts where {@code pace} says nothing
+   *     else
    * @param transmitWatts taken from the bus while a burst is sent, W
    */
   public record Beacon(
@@ -309,21 +412,44 @@ public record PowerModel(
       Set<BusState> states,
       double intervalSeconds,
       double durationSeconds,
-      double transmitWatts) {
+      double transmitWatts,
+      BeaconPace pace) {
+    /** One interval for all states, voltages and times. */
+    public Beacon(
+        String name,
+        Set<BusState> states,
+        double intervalSeconds,
+        double durationSeconds,
+        double transmitWatts) {
+      this(name, states, intervalSeconds, durationSeconds, transmitWatts, BeaconPace.STEADY);
+    }
+
     /** Refuses bursts without length and bursts longer than their interval. */
     public Beacon {
       Check.positive("interval of beacon " + name, intervalSeconds);
       Check.positive("burst of beacon " + name, durationSeconds);
       Check.notNegative("transmit power of beacon " + name, transmitWatts);
       Check.ordered("burst of beacon " + name, durationSeconds, "its interval", intervalSeconds);
+      pace.requireLongerThan(durationSeconds, name);
       states = Set.copyOf(states);
     }
   }
 
-  /** When the receiver is powered: bus states and the share of time within them, 0…1. */
-  public record Receiver(Set<BusState> states, double duty) {
-    /** Refuses a duty outside 0…1. */
+  /**
+   * When the receiver is powered.
+   *
+   * @param duty share of time within the states, 0…1
+   * @param watts drawn on top of the state's load while it is powered, W
+   */
+  public record Receiver(Set<BusState> states, double duty, double watts) {
+    /** A receiver whose draw is part of the states' loads. */
+    public Receiver(Set<BusState> states, double duty) {
+      this(states, duty, 0);
+    }
+
+    /** Refuses a duty outside 0…1 and a negative draw. */
     public Receiver {
+      Check.notNegative("receiver power", watts);
       Check.share("receiver duty", duty);
       states = Set.copyOf(states);
     }

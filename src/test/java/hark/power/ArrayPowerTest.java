@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import hark.power.PowerModel.Attitude;
 import hark.power.PowerModel.AttitudeMode;
-import hark.power.PowerModel.Face;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;

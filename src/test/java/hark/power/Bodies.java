@@ -1,7 +1,6 @@
 package hark.power;
 
 import hark.power.PowerModel.BusState;
-import hark.power.PowerModel.Face;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
