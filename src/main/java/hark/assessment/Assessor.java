@@ -4,7 +4,6 @@ import hark.ensemble.Candidate;
 import hark.ensemble.Diagnosis;
 import hark.ensemble.DiagnosisInput;
 import hark.ensemble.OrbitSource;
-import hark.ensemble.Workers;
 import hark.evidence.Entry;
 import hark.evidence.Evidence;
 import hark.evidence.EvidenceBook;
@@ -21,8 +20,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 
 /**
  * The pure function from mission, record and clock to an {@link Assessment}. Same input, same
@@ -44,25 +41,35 @@ public final class Assessor {
   /** Assesses with given Earth data. */
   public static Assessment assess(
       Mission mission, List<Entry> journal, AssessmentRequest request, EarthModel earth) {
-    List<Entry> evidence = EvidenceBook.effective(journal, request.now());
-    refuseStrangers(mission, evidence);
-    ExecutorService executor = Executors.newFixedThreadPool(request.threads(), Assessor::daemon);
-    try {
-      Workers workers = new Workers(executor, request.threads());
-      Diagnosis diagnosis = Diagnosis.of(input(mission, evidence, request, earth), workers);
-      double hours = mission.crewHoursPerWeek() * request.horizonDays() / 7;
-      PlanSettings settings = new PlanSettings(hours, mission.hazardLimit());
-      PlanOutcome plan = Planner.plan(diagnosis, mission.procedures(), settings, workers);
-      return new AssessmentBuilder(mission, evidence, request, diagnosis, plan, workers).build();
-    } finally {
-      executor.shutdown();
-    }
+    return examine(mission, journal, request, earth).assessment();
   }
 
-  private static Thread daemon(Runnable task) {
-    Thread thread = new Thread(task, "assess");
-    thread.setDaemon(true);
-    return thread;
+  /**
+   * Assesses and keeps what answers further questions about the electrical system. Costs no more
+   * than the assessment: what those questions need is worked out when the first of them is asked.
+   */
+  public static Examination examine(
+      Mission mission, List<Entry> journal, AssessmentRequest request, EarthModel earth) {
+    List<Entry> evidence = EvidenceBook.effective(journal, request.now());
+    refuseStrangers(mission, evidence);
+    return Threads.with(
+        request.threads(),
+        workers -> {
+          Diagnosis diagnosis = Diagnosis.of(input(mission, evidence, request, earth), workers);
+          double hours = mission.crewHoursPerWeek() * request.horizonDays() / 7;
+          PlanSettings settings = new PlanSettings(hours, mission.hazardLimit());
+          PlanOutcome plan = Planner.plan(diagnosis, mission.procedures(), settings, workers);
+          Assessment assessment =
+              new AssessmentBuilder(mission, evidence, request, diagnosis, plan, workers).build();
+          EnergyDesk desk =
+              new EnergyDesk(
+                  mission,
+                  assessment,
+                  diagnosis.bodyList(),
+                  diagnosis.eclipses(),
+                  request.threads());
+          return new Examination(assessment, desk);
+        });
   }
 
   private static void refuseStrangers(Mission mission, List<Entry> evidence) {

@@ -2,11 +2,14 @@ package hark.assessment;
 
 import hark.evidence.Entry;
 import hark.evidence.Evidence;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** Numbers and entries as words, the few that an assessment carries itself. */
 final class Words {
@@ -47,6 +50,18 @@ final class Words {
     return tenths == 10
         ? "nearly all cases that still fit"
         : tenths + " of 10 cases that still fit";
+  }
+
+  /** Text with every decimal number in it cut to three significant digits. */
+  static String rounded(String text) {
+    return Pattern.compile("-?\\d+\\.\\d+(E-?\\d+)?")
+        .matcher(text)
+        .replaceAll(
+            found ->
+                new BigDecimal(found.group())
+                    .round(new MathContext(3))
+                    .stripTrailingZeros()
+                    .toPlainString());
   }
 
   /** An entry in one line. */

@@ -277,6 +277,11 @@ public final class Diagnosis {
         EnergyFan.Source.of(population, ahead, jackknife.whole().member()), workers);
   }
 
+  /** Every body with its weight, to simulate some of them again. */
+  public BodyList bodyList() {
+    return BodyList.of(input, light, population, jackknife.whole().member());
+  }
+
   /** Shadows from separation to the horizon. */
   public List<Eclipse> eclipses() {
     return eclipses;

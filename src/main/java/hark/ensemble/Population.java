@@ -23,7 +23,7 @@ final class Population {
   /** Bodies for each pair of events that both change the electrical system. */
   static final int BODIES_PER_PAIR = Draws.GROUPS;
 
-  private static final int FIRST_BODY_DIMENSION = 4;
+  static final int FIRST_BODY_DIMENSION = 4;
 
   /** Draws of a pair whose bodies exist already; more would only cost weighing. */
   private static final int DRAWS_PER_SHARED_PAIR = 60;
@@ -32,10 +32,10 @@ final class Population {
    * Bodies that carry less weight than this are not simulated beyond now; together they are under
    * 0.1 %.
    */
-  private static final double NEGLIGIBLE = 1e-7;
+  static final double NEGLIGIBLE = 1e-7;
 
   private static final double KEPT_BEFORE_NOW_SECONDS = 86400;
-  private static final double GRID_SECONDS = 600;
+  static final double GRID_SECONDS = 600;
 
   final List<EventSet> sets;
   final List<Member> members;
@@ -83,7 +83,7 @@ final class Population {
     return weights;
   }
 
-  private static double gridStart(DiagnosisInput input) {
+  static double gridStart(DiagnosisInput input) {
     return Math.max(0, input.seconds(input.now()) - KEPT_BEFORE_NOW_SECONDS);
   }
 
