@@ -24,8 +24,8 @@ import picocli.CommandLine.Spec;
     name = "check",
     description = {
       "Validate a mission folder: every problem at once, exit code 2 if there is any.",
-      "Warnings are worth a look and leave the exit code at 0. Attitude modes spinning and nadir,"
-          + " weekly windows and calendar rules for stations come later and are refused by name."
+      "Warnings are worth a look and leave the exit code at 0. Weekly windows and calendar"
+          + " rules for stations come later and are refused by name."
     },
     mixinStandardHelpOptions = true)
 final class CheckCommand implements Callable<Integer> {
@@ -55,6 +55,7 @@ final class CheckCommand implements Callable<Integer> {
       return check.problems().isEmpty() ? ExitCode.DONE : ExitCode.BAD_INPUT;
     }
     check.mission().ifPresent(mission -> out.println(summary(mission)));
+    check.notes().forEach(note -> out.println("Note: " + note.what()));
     print(out, "Warnings", check.warnings().stream().map(Problem::line).toList());
     if (showDefaults) {
       print(out, "Defaults used", check.defaults().stream().map(CheckCommand::line).toList());
@@ -100,6 +101,7 @@ final class CheckCommand implements Callable<Integer> {
     List<Object[]> rows = new ArrayList<>();
     check.problems().forEach(problem -> rows.add(row("problem", problem)));
     check.warnings().forEach(problem -> rows.add(row("warning", problem)));
+    check.notes().forEach(problem -> rows.add(row("note", problem)));
     if (showDefaults) {
       check.defaults().forEach(d -> rows.add(new Object[] {"default", d.key(), d.value(), null}));
       check.notComputed().forEach(k -> rows.add(new Object[] {"not computed", k, null, null}));

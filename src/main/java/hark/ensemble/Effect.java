@@ -39,6 +39,30 @@ public sealed interface Effect {
     }
   }
 
+  /** Every face of one string gives nothing. */
+  record ArrayStringLost(String string) implements Effect {
+    @Override
+    public Optional<OnboardChange> onboard(double u, Set<OnboardChange.Clearing> clearedBy) {
+      return Optional.of(new OnboardChange.ArrayStringLost(string));
+    }
+  }
+
+  /** One face gives nothing. */
+  record FaceLost(String face) implements Effect {
+    @Override
+    public Optional<OnboardChange> onboard(double u, Set<OnboardChange.Clearing> clearedBy) {
+      return Optional.of(new OnboardChange.FaceLost(face));
+    }
+  }
+
+  /** Panels that should unfold stay folded, until a release frees them. */
+  record PanelsStowed() implements Effect {
+    @Override
+    public Optional<OnboardChange> onboard(double u, Set<OnboardChange.Clearing> clearedBy) {
+      return Optional.of(new OnboardChange.PanelsStowed());
+    }
+  }
+
   /** The arrays no longer charge the battery. */
   record ChargePathOpen(boolean feedsBus) implements Effect {
     @Override

@@ -206,12 +206,23 @@ public final class Particles {
               possible.onsets(),
               possible.importance(),
               freed);
-      return new Branch(changed, body);
+      boolean panels = causes(particle).stream().anyMatch(Particles::isUnfolded);
+      return new Branch(changed, panels ? commanded(body, checkpoint, command) : body);
     }
+    return new Branch(possible, commanded(body, checkpoint, command));
+  }
+
+  private Body commanded(Body body, int checkpoint, OnboardCommand command) {
     BodyHistory.Checkpoint from = body.history().checkpoints().get(checkpoint);
     BodyHistory history =
         Simulation.branch(body.model(), source.light(), body.request(), from, command);
-    return new Branch(possible, new Body(body.model(), body.request(), history));
+    return new Body(body.model(), body.request(), history);
+  }
+
+  private List<Cause> causes(int particle) {
+    return source.population().sets.get(set(particle)).causes().stream()
+        .map(source.input().causes()::get)
+        .toList();
   }
 
   /**
@@ -219,10 +230,7 @@ public final class Particles {
    * need to run it.
    */
   public boolean leavesAlone(int particle, OnboardCommand command) {
-    List<Cause> causes =
-        source.population().sets.get(set(particle)).causes().stream()
-            .map(source.input().causes()::get)
-            .toList();
+    List<Cause> causes = causes(particle);
     return switch (command) {
       case RELEASE -> causes.stream().noneMatch(Particles::isReleased);
       case BEACON_ON ->
@@ -234,10 +242,22 @@ public final class Particles {
     };
   }
 
-  /** A stowed antenna that a command can free; a broken one has the same effect and no cure. */
+  /**
+   * A stowed antenna or panel that a command can free; a broken one has the same effect and no
+   * cure.
+   */
   private static boolean isReleased(Cause cause) {
+    return isUnfolded(cause) || isFreedBy(cause, Effect.AntennaStowed.class);
+  }
+
+  /** Panels that a release unfolds, so that the electrical system changes too. */
+  private static boolean isUnfolded(Cause cause) {
+    return isFreedBy(cause, Effect.PanelsStowed.class);
+  }
+
+  private static boolean isFreedBy(Cause cause, Class<? extends Effect> effect) {
     return cause.clearsOn().contains(Cause.ClearsOn.COMMAND)
-        && cause.effects().stream().anyMatch(Effect.AntennaStowed.class::isInstance);
+        && cause.effects().stream().anyMatch(effect::isInstance);
   }
 
   /** A possibility after a command. */

@@ -1,6 +1,7 @@
 package hark.mission;
 
 import hark.ensemble.Uncertain;
+import hark.power.CellBehaviour;
 import hark.power.PowerModel.Battery;
 import hark.power.PowerModel.ClosesOn;
 import hark.power.PowerModel.Heater;
@@ -15,6 +16,24 @@ final class BatteryReader {
       Span.of(0.01, 300).usually(0.2, 50).orIn("milliampere-hours", 1e-3);
   private static final Span RESISTANCE_OHM =
       Span.of(0.0001, 5).usually(0.002, 0.3).orIn("milliohms", 1e-3);
+  private static final Span COULOMBIC = Span.of(0.5, 1).usually(0.95, 1).orIn("percent", 0.01);
+  private static final Span LOSS = Span.of(0, 1).usually(0, 0.3).orIn("percent", 0.01);
+  private static final Span COLD_LOCK_PER_K =
+      Span.of(0, 0.1).usually(0, 0.03).orIn("percent per kelvin", 0.01);
+  private static final Span GROWTH = Span.of(0, 10).usually(0, 1).orIn("percent", 0.01);
+  private static final Span DAMAGE_VOLTS = Span.of(0, 5).usually(0, 3).orIn("millivolts", 1e-3);
+  private static final Span CAPACITY_SHARE = Span.of(0.01, 1).usually(0.3, 1).orIn("percent", 0.01);
+  private static final Span RESISTANCE_FACTOR =
+      Span.of(0.5, 50).usually(0.9, 5).orIn("percent", 0.01);
+  private static final Span TOLERANCE_VOLTS =
+      Span.of(0, 1).usually(0, 0.2).orIn("millivolts", 1e-3);
+
+  /**
+   * Opening voltages of protection circuits of one kind differ by about so much, V. Common
+   * practice.
+   */
+  private static final double USUAL_TOLERANCE_V = 0.02;
+
   private static final Span CELL_VOLTS = Span.of(0.5, 5).orIn("millivolts", 1e-3);
 
   /** Least distance kept between two thresholds when draws would cross them, V. */
@@ -22,7 +41,10 @@ final class BatteryReader {
 
   private BatteryReader() {}
 
-  static Battery read(Section battery, Reading reading) {
+  /** The battery as it is at launch, and the pack as it was bought, which chargers are set for. */
+  record Part(Battery battery, ChargerReader.Pack pack) {}
+
+  static Part read(Section battery, Reading reading) {
     int series = battery.whole("series", 1, 40);
     int parallel = battery.whole("parallel", 1, 40);
     Cell cell = battery.part("cell", c -> cell(c, reading)).orElse(Cell.NONE);
@@ -31,17 +53,43 @@ final class BatteryReader {
     Protection protection = battery.partOrDefaults("protection", p -> protection(p, reading));
     double[] limits = chargeLimits(battery, reading);
     Optional<Heater> heater = battery.partIfWritten("heater", h -> heater(h, reading));
-    return new Battery(
-        series,
-        parallel,
-        cell.capacityAh(),
-        cell.resistanceOhm(),
-        cell.openCircuit(),
-        soc,
-        protection,
-        limits[0],
-        limits[1],
-        heater);
+    Age age = battery.partOrDefaults("age", BatteryReader::age);
+    Battery aged =
+        new Battery(
+            series,
+            parallel,
+            cell.capacityAh() * age.capacityShare(),
+            cell.resistanceOhm() * age.resistanceFactor(),
+            cell.openCircuit(),
+            soc,
+            protection,
+            limits[0],
+            limits[1],
+            heater,
+            behaviour(battery));
+    return new Part(aged, new ChargerReader.Pack(series, parallel * cell.capacityAh()));
+  }
+
+  /** Cold, time and misuse; what is not written is that of an ordinary lithium-ion cell. */
+  private static CellBehaviour behaviour(Section battery) {
+    CellBehaviour usual = CellBehaviour.LITHIUM_ION;
+    return new CellBehaviour(
+        battery.number("coulombic_efficiency", COULOMBIC, usual.coulombicEfficiency()),
+        battery.number("self_discharge_per_month", LOSS, usual.selfDischargePerMonth()),
+        battery.number("cold_lock_per_K", COLD_LOCK_PER_K, usual.coldLockPerKelvin()),
+        battery.number("fade_per_year", LOSS, usual.fadePerYear()),
+        battery.number("resistance_growth_per_year", GROWTH, usual.resistanceGrowthPerYear()),
+        battery.number("damage_V_per_cell", DAMAGE_VOLTS, usual.damageVoltsPerCell()),
+        battery.number("damage_per_day", LOSS, usual.damagePerDay()));
+  }
+
+  /** What storage and use on the ground have left of the cells, at launch. */
+  private record Age(double capacityShare, double resistanceFactor) {}
+
+  private static Age age(Section age) {
+    return new Age(
+        age.number("capacity_share", CAPACITY_SHARE, 1),
+        age.number("resistance_factor", RESISTANCE_FACTOR, 1));
   }
 
   private record Cell(double capacityAh, double resistanceOhm, List<double[]> openCircuit) {
@@ -102,7 +150,8 @@ final class BatteryReader {
           "found " + Span.print(close) + ", expected more than open_V_per_cell " + Span.print(open),
           "protection must close above the voltage at which it opens");
     }
-    return new Protection(open, Math.max(close, open + LEAST_GAP_V), closesOn);
+    double tolerance = protection.number("tolerance_V", TOLERANCE_VOLTS, USUAL_TOLERANCE_V);
+    return new Protection(open, Math.max(close, open + LEAST_GAP_V), closesOn, tolerance);
   }
 
   private static double[] chargeLimits(Section battery, Reading reading) {

@@ -4,8 +4,10 @@ import hark.power.PowerModel.Bus;
 import hark.power.PowerModel.CommandLoss;
 import hark.power.PowerModel.CommandLossAction;
 import hark.power.PowerModel.DeadStart;
+import hark.power.PowerModel.Inrush;
 import hark.power.PowerModel.Loads;
 import hark.power.PowerModel.Thresholds;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Reads {@code spacecraft.bus}: thresholds, times and loads. */
@@ -13,6 +15,8 @@ final class BusReader {
   private static final Span MINUTES = Span.of(0, 20_160).usually(0, 240).orIn("seconds", 1 / 60.0);
   private static final Span BOOT_SECONDS =
       Span.of(1, 7200).usually(1, 1800).orIn("milliseconds", 1e-3);
+  private static final Span INRUSH_SECONDS =
+      Span.of(0.001, 3600).usually(0.001, 60).orIn("milliseconds", 1e-3);
   private static final Span WATCHDOG_HOURS =
       Span.of(0.001, 8760).usually(0.001, 1000).orIn("seconds", 1 / 3600.0);
   private static final Span DAYS =
@@ -47,7 +51,17 @@ final class BusReader {
         watchdog,
         commandLoss,
         deployment.seconds(),
-        deployment.restartsOnReset());
+        deployment.restartsOnReset(),
+        inrush(bus),
+        bus.bool("orders_survive_reset", false));
+  }
+
+  private static Optional<Inrush> inrush(Section bus) {
+    if (bus.at("inrush").isNothing()) {
+      bus.noteDefault(bus.at("inrush"), "null (none)");
+    }
+    return bus.partIfWritten(
+        "inrush", i -> new Inrush(i.number("W", Spans.WATTS), i.number("seconds", INRUSH_SECONDS)));
   }
 
   private static Thresholds thresholds(Section volts, Reading reading) {

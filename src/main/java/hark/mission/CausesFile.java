@@ -2,6 +2,7 @@ package hark.mission;
 
 import hark.ensemble.Cause;
 import hark.fault.FaultTree;
+import hark.power.Face;
 import hark.problem.Problem;
 import java.io.IOException;
 import java.io.InputStream;
@@ -23,19 +24,25 @@ import java.util.Set;
  * @param causes basic events in the order written, nuisances not among them
  * @param tree the fault tree, sound
  * @param warnings sensible to know, not wrong
+ * @param notes what was left out because it cannot happen to the spacecraft
  */
-public record CausesFile(List<Cause> causes, FaultTree tree, List<Problem> warnings) {
+public record CausesFile(
+    List<Cause> causes, FaultTree tree, List<Problem> warnings, List<Problem> notes) {
   private static final String STOCK = "/hark/causes.yaml";
+
+  /** A file that leaves the stock causes as they are. */
+  static final String NOTHING_OWN = "hark: 1\n";
 
   /** Keeps its own copies. */
   public CausesFile {
     causes = List.copyOf(causes);
     warnings = List.copyOf(warnings);
+    notes = List.copyOf(notes);
   }
 
   /** The stock causes alone. */
   public static CausesFile stock() {
-    return read("causes.yaml", "hark: 1\n");
+    return read("causes.yaml", NOTHING_OWN);
   }
 
   /**
@@ -46,7 +53,7 @@ public record CausesFile(List<Cause> causes, FaultTree tree, List<Problem> warni
    */
   public static CausesFile read(String fileName, String yaml) {
     Problems problems = new Problems();
-    Optional<CausesFile> read = read(fileName, yaml, problems);
+    Optional<CausesFile> read = read(fileName, yaml, Optional.empty(), problems);
     problems.throwIfAny();
     return read.orElseThrow();
   }
@@ -66,8 +73,13 @@ public record CausesFile(List<Cause> causes, FaultTree tree, List<Problem> warni
     return tree;
   }
 
-  /** As {@link #read(String, String)} for readers that gather problems of several files. */
-  static Optional<CausesFile> read(String fileName, String yaml, Problems problems) {
+  /**
+   * As {@link #read(String, String)} for readers that gather problems of several files.
+   *
+   * @param faces of the spacecraft that the causes are to fit; empty to leave that out
+   */
+  static Optional<CausesFile> read(
+      String fileName, String yaml, Optional<List<Face>> faces, Problems problems) {
     int before = problems.count();
     YamlTree own = YamlTree.parse(fileName, yaml, problems);
     if (problems.count() > before) {
@@ -79,7 +91,14 @@ public record CausesFile(List<Cause> causes, FaultTree tree, List<Problem> warni
     if (problems.count() > before) {
       return Optional.empty();
     }
-    return Optional.of(new CausesFile(causes, tree.tree(), apart(tree)));
+    CausesFit fit =
+        faces
+            .map(there -> CausesFit.to(there, causes, tree, problems))
+            .orElse(CausesFit.unfitted(causes, tree.tree()));
+    if (problems.count() > before) {
+      return Optional.empty();
+    }
+    return Optional.of(new CausesFile(fit.causes(), fit.tree(), apart(tree), fit.notes()));
   }
 
   private static YamlTree stockTree(Problems problems) {

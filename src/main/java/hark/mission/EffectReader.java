@@ -50,6 +50,9 @@ final class EffectReader {
   private static Map<String, Form> forms() {
     Map<String, Form> forms = new LinkedHashMap<>();
     forms.put("array_loss", size(FRACTION, Effect.ArrayLoss::new));
+    forms.put("array_string_lost", name(Effect.ArrayStringLost::new));
+    forms.put("face_lost", name(Effect.FaceLost::new));
+    forms.put("panels_stowed", flag(new Effect.PanelsStowed()));
     forms.put("charge_path_open", EffectReader::chargePath);
     forms.put("battery_open", flag(new Effect.BatteryOpen()));
     forms.put("strings_open", EffectReader::strings);
@@ -76,6 +79,10 @@ final class EffectReader {
   private static Form flag(Effect effect) {
     return (value, all, problems) ->
         YamlValues.bool(value, problems).filter(on -> on).map(on -> effect);
+  }
+
+  private static Form name(Function<String, Effect> make) {
+    return (value, all, problems) -> YamlValues.text(value, problems).map(make);
   }
 
   private static Form size(Span span, Function<Uncertain, Effect> make) {

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param mission empty when there is any problem
  * @param problems all at once, in the order of the files
  * @param warnings sensible to know, not wrong
+ * @param notes what the program made of the folder by itself; nothing to mend
  * @param defaults keys that were not written and what is taken for them
  * @param notComputed keys that are read and checked while nothing is computed from them yet
  */
@@ -18,6 +19,7 @@ public record MissionCheck(
     Optional<Mission> mission,
     List<Problem> problems,
     List<Problem> warnings,
+    List<Problem> notes,
     List<DefaultUsed> defaults,
     List<String> notComputed) {
   /** The mission; throws {@link BadInput} with every problem when there is none. */

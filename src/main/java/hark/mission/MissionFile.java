@@ -6,6 +6,8 @@ import hark.ensemble.Uncertain;
 import hark.mission.SpacecraftReader.Spacecraft;
 import hark.power.PowerModel;
 import hark.station.Station;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -83,10 +85,15 @@ record MissionFile(
    * the uncertain ones, each clamped to its physical span, thresholds kept in order.
    */
   private static BodyPrior body(YamlTree tree, Map<String, Uncertain> uncertain) {
-    List<String> keys = List.copyOf(uncertain.keySet());
+    List<String> keys = new ArrayList<>(uncertain.keySet());
+    // stable: how a body lies in the sky is drawn last and leaves the draws of the others alone
+    keys.sort(Comparator.comparing(AttitudeReader::isOrientation));
+    List<String> ordered = List.copyOf(keys);
     YamlTree craft = tree.find("spacecraft").orElseThrow();
     return new BodyPrior(
-        keys, List.copyOf(uncertain.values()), values -> model(craft, keys, values));
+        ordered,
+        ordered.stream().map(uncertain::get).toList(),
+        values -> model(craft, ordered, values));
   }
 
   private static PowerModel model(YamlTree craft, List<String> keys, double[] values) {

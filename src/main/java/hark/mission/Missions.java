@@ -1,6 +1,7 @@
 package hark.mission;
 
 import hark.plan.Procedure;
+import hark.power.Face;
 import hark.problem.BadInput;
 import java.util.List;
 import java.util.Optional;
@@ -25,7 +26,7 @@ public final class Missions {
   public static MissionCheck check(FolderSource folder) {
     Reading reading = Reading.first();
     Optional<MissionFile> file = missionFile(folder, reading);
-    Optional<CausesFile> causes = causes(folder, reading);
+    Optional<CausesFile> causes = causes(folder, file.map(Missions::faces), reading);
     List<Procedure> procedures = Procedures.with(folder, reading.problems, reading.warnings);
     Optional<Mission> mission =
         reading.problems.isEmpty()
@@ -35,6 +36,7 @@ public final class Missions {
         mission,
         reading.problems.list(),
         List.copyOf(reading.warnings),
+        causes.map(CausesFile::notes).orElse(List.of()),
         List.copyOf(reading.defaults),
         List.copyOf(reading.notComputed));
   }
@@ -55,14 +57,17 @@ public final class Missions {
     }
   }
 
-  private static Optional<CausesFile> causes(FolderSource folder, Reading reading) {
+  private static List<Face> faces(MissionFile file) {
+    return file.spacecraft().model().arrays().faces();
+  }
+
+  private static Optional<CausesFile> causes(
+      FolderSource folder, Optional<List<Face>> faces, Reading reading) {
     String label = folder.label(CAUSES_FILE);
     try {
       Optional<String> yaml = folder.text(CAUSES_FILE);
-      Optional<CausesFile> causes =
-          yaml.isEmpty()
-              ? Optional.of(CausesFile.stock())
-              : CausesFile.read(label, yaml.get(), reading.problems);
+      String own = yaml.orElse(CausesFile.NOTHING_OWN);
+      Optional<CausesFile> causes = CausesFile.read(label, own, faces, reading.problems);
       causes.ifPresent(found -> reading.warnings.addAll(found.warnings()));
       return causes;
     } catch (BadInput bad) {

@@ -4,6 +4,7 @@ import hark.ensemble.BeaconRadio;
 import hark.ensemble.ReceiverRadio;
 import hark.ensemble.ReceiverRadio.Authentication;
 import hark.ensemble.Uncertain;
+import hark.mission.RhythmReader.Rhythm;
 import hark.mission.YamlTree.Kind;
 import hark.power.PowerModel.Beacon;
 import hark.power.PowerModel.BusState;
@@ -18,7 +19,6 @@ import java.util.Set;
  * what is heard.
  */
 final class RadioReader {
-  private static final Span INTERVAL_S = Span.of(0.1, 86_400).usually(1, 3600);
   private static final Span DURATION_S = Span.of(0.001, 3600).usually(0.05, 120);
   private static final Span RADIATED_DBM = Span.of(-60, 70).usually(-20, 45);
   private static final Span ERROR_HZ = Span.of(-1e6, 1e6).usually(-50_000, 50_000);
@@ -45,13 +45,21 @@ final class RadioReader {
     int before = reading.problems.count();
     String name = beacon.text("name", "beacon");
     Set<BusState> states = states(beacon, reading);
-    double interval = beacon.number("interval_s", INTERVAL_S);
+    Rhythm rhythm = RhythmReader.read(beacon, reading);
     double duration = beacon.number("duration_s", DURATION_S);
     double watts = beacon.number("transmit_W", Spans.WATTS);
     BeaconRadio radio = radio(beacon, name);
-    Beacon fitting = new Beacon(name, states, interval, Math.min(duration, interval), watts);
+    double shortest = rhythm.shortest();
+    Beacon fitting =
+        new Beacon(
+            name,
+            states,
+            rhythm.usualSeconds(),
+            Math.min(duration, shortest),
+            watts,
+            rhythm.pace());
     if (reading.isFirst() && reading.problems.count() == before) {
-      checkDuration(beacon, reading, duration, interval);
+      checkDuration(beacon, reading, duration, shortest);
       checkPower(beacon, reading, fitting, radio);
     }
     return new BeaconPart(fitting, radio);
@@ -119,7 +127,10 @@ final class RadioReader {
 
   static ReceiverPart receiver(Section receiver, Reading reading) {
     Receiver power =
-        new Receiver(states(receiver, reading), receiver.number("duty", Spans.FRACTION, 1.0));
+        new Receiver(
+            states(receiver, reading),
+            receiver.number("duty", Spans.FRACTION, 1.0),
+            receiver.number("draw_W", Spans.WATTS, 0));
     ReceiverRadio radio =
         new ReceiverRadio(
             receiver.mean("frequency_MHz", Spans.FREQUENCY_MHZ) * HZ_PER_MHZ,

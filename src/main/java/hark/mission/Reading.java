@@ -22,6 +22,10 @@ final class Reading {
   final List<Problem> warnings = new ArrayList<>();
   final List<DefaultUsed> defaults = new ArrayList<>();
   final Set<String> notComputed = new LinkedHashSet<>();
+
+  /** Paths of all keys that were asked for, written or not. */
+  final Set<String> known = new LinkedHashSet<>();
+
   private final Map<String, Uncertain> uncertain = new LinkedHashMap<>();
   private final Map<String, Double> drawn;
   private final boolean first;
@@ -64,6 +68,14 @@ final class Reading {
     uncertain.putIfAbsent(at.path(), number);
     Double value = drawn.get(at.path());
     return span.clamp(value == null ? number.mean() : value);
+  }
+
+  /** Remembers that a key is known, written or not. */
+  YamlTree asked(YamlTree value) {
+    if (first) {
+      known.add(value.path());
+    }
+    return value;
   }
 
   /** True for the reading that checks, false for those that only draw. */

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 
@@ -40,38 +41,62 @@ final class Section {
     return node;
   }
 
+  private YamlTree get(String key) {
+    return reading.asked(map.get(key));
+  }
+
+  private YamlTree require(String key) {
+    return reading.asked(map.require(key));
+  }
+
   /** The value node of a key, known from now on. */
   YamlTree at(String key) {
-    return map.get(key);
+    return get(key);
   }
 
   /** The value node of a key that must be written. */
   YamlTree required(String key) {
-    return map.require(key);
+    return require(key);
   }
 
   /** A part that must be there. When it is not, one problem says so and nothing in it is missed. */
   <T> Optional<T> part(String key, Function<Section, T> read) {
-    YamlTree value = map.require(key);
+    YamlTree value = require(key);
     return value.isNothing() ? Optional.empty() : readPart(value, read);
   }
 
   /** A part whose absence (or null) means that there is none. */
   <T> Optional<T> partIfWritten(String key, Function<Section, T> read) {
-    YamlTree value = map.get(key);
+    YamlTree value = get(key);
     return value.isNothing() ? Optional.empty() : readPart(value, read);
   }
 
   /** A part that may be left out because each of its keys has a default. */
   <T> T partOrDefaults(String key, Function<Section, T> read) {
-    YamlTree value = map.get(key);
+    YamlTree value = get(key);
     return readPart(value, read)
         .orElseThrow(() -> new IllegalArgumentException("what " + key + " says cannot be used"));
   }
 
   /** A list of parts; at least one. */
   <T> List<T> parts(String key, Function<Section, T> read) {
-    YamlTree value = map.require(key);
+    YamlTree value = require(key);
+    if (value.kind() == YamlTree.Kind.LIST && value.items().isEmpty()) {
+      reading.problems.add(value, "the list is empty, expected at least one", "add one");
+    }
+    return parts(value, read);
+  }
+
+  /** A list of parts that need not be there. */
+  <T> List<T> partsIfWritten(String key, Function<Section, T> read) {
+    YamlTree value = get(key);
+    if (value.isNothing()) {
+      noteDefault(value, "[]");
+    }
+    return parts(value, read);
+  }
+
+  private <T> List<T> parts(YamlTree value, Function<Section, T> read) {
     List<T> all = new ArrayList<>();
     for (YamlTree item : YamlValues.list(value, reading.problems)) {
       if (item.isNothing()) {
@@ -79,9 +104,6 @@ final class Section {
       } else {
         readPart(item, read).ifPresent(all::add);
       }
-    }
-    if (value.kind() == YamlTree.Kind.LIST && value.items().isEmpty()) {
-      reading.problems.add(value, "the list is empty, expected at least one", "add one");
     }
     return all;
   }
@@ -116,12 +138,12 @@ final class Section {
 
   /** A number of the body, which may be uncertain. */
   double number(String key, Span span) {
-    return body(map.require(key), span);
+    return body(require(key), span);
   }
 
   /** The same with a default. */
   double number(String key, Span span, Uncertain otherwise) {
-    YamlTree value = map.get(key);
+    YamlTree value = get(key);
     if (value.isNothing()) {
       noteDefault(value, otherwise);
       return reading.value(value, otherwise, span);
@@ -133,6 +155,13 @@ final class Section {
     return number(key, span, Uncertain.of(otherwise));
   }
 
+  /**
+   * The default of a number that is known not to be written, taken at the nearest end of its span.
+   */
+  double numberOtherwise(String key, Span span, double otherwise) {
+    return number(key, span, Uncertain.of(span.clamp(otherwise)));
+  }
+
   private double body(YamlTree value, Span span) {
     if (reading.isDrawn(value)) {
       return reading.drawnValue(value, span);
@@ -142,13 +171,31 @@ final class Section {
     return number.map(n -> reading.value(value, n, span)).orElse(span.clamp(0));
   }
 
+  /** A number of the body whose default is not known yet; empty when it is not written. */
+  OptionalDouble numberIfWritten(String key, Span span) {
+    YamlTree value = get(key);
+    return value.isNothing() ? OptionalDouble.empty() : OptionalDouble.of(body(value, span));
+  }
+
+  /**
+   * A number that is checked when it is written and of which nothing is computed: this body has no
+   * use for it.
+   */
+  void unusedNumber(String key, Span span) {
+    YamlTree value = get(key);
+    if (!value.isNothing() && reading.isFirst()) {
+      uncertain(value, span);
+      reading.notComputed.add(value.path());
+    }
+  }
+
   /** An uncertain number that is not the body's, such as radiated power. */
   Uncertain uncertain(String key, Span span) {
-    return uncertain(map.require(key), span);
+    return uncertain(require(key), span);
   }
 
   Uncertain uncertain(String key, Span span, Uncertain otherwise) {
-    YamlTree value = map.get(key);
+    YamlTree value = get(key);
     if (value.isNothing()) {
       noteDefault(value, otherwise);
       return otherwise;
@@ -164,11 +211,11 @@ final class Section {
 
   /** A number of which only the mean is used; a spread is allowed and leaves a warning. */
   double mean(String key, Span span) {
-    return mean(map.require(key), span);
+    return mean(require(key), span);
   }
 
   double mean(String key, Span span, double otherwise) {
-    YamlTree value = map.get(key);
+    YamlTree value = get(key);
     if (value.isNothing()) {
       noteDefault(value, Uncertain.of(otherwise));
       return otherwise;
@@ -220,15 +267,15 @@ final class Section {
   }
 
   int whole(String key, int min, int max) {
-    return YamlValues.whole(map.require(key), min, max, reading.problems).orElse(min);
+    return YamlValues.whole(require(key), min, max, reading.problems).orElse(min);
   }
 
   String text(String key) {
-    return YamlValues.text(map.require(key), reading.problems).orElse("");
+    return YamlValues.text(require(key), reading.problems).orElse("");
   }
 
   String text(String key, String otherwise) {
-    YamlTree value = map.get(key);
+    YamlTree value = get(key);
     if (value.isNothing()) {
       noteDefault(value, otherwise);
       return otherwise;
@@ -237,7 +284,7 @@ final class Section {
   }
 
   boolean bool(String key, boolean otherwise) {
-    YamlTree value = map.get(key);
+    YamlTree value = get(key);
     if (value.isNothing()) {
       noteDefault(value, Boolean.toString(otherwise));
       return otherwise;
@@ -246,12 +293,12 @@ final class Section {
   }
 
   <E extends Enum<E>> E choice(String key, Class<E> type) {
-    return YamlValues.choice(map.require(key), type, reading.problems)
+    return YamlValues.choice(require(key), type, reading.problems)
         .orElse(type.getEnumConstants()[0]);
   }
 
   <E extends Enum<E>> E choice(String key, E otherwise) {
-    YamlTree value = map.get(key);
+    YamlTree value = get(key);
     if (value.isNothing()) {
       noteDefault(value, word(otherwise));
       return otherwise;
@@ -276,7 +323,7 @@ final class Section {
   /** Adds a problem at a key for every name that comes twice, letter case ignored. */
   void requireDistinct(String key, List<String> names, String what) {
     Set<String> seen = new HashSet<>();
-    List<YamlTree> items = map.get(key).items();
+    List<YamlTree> items = get(key).items();
     for (int i = 0; i < names.size() && i < items.size(); i++) {
       if (!names.get(i).isEmpty() && !seen.add(names.get(i).toLowerCase(Locale.ROOT))) {
         YamlTree at = items.get(i).find("name").orElse(items.get(i));

@@ -8,8 +8,6 @@ import hark.mission.RadioReader.ReceiverPart;
 import hark.mission.SolarReader.Solar;
 import hark.power.PowerModel;
 import hark.power.PowerModel.Attitude;
-import hark.power.PowerModel.AttitudeMode;
-import hark.power.PowerModel.Battery;
 import hark.power.PowerModel.Bus;
 import java.time.Instant;
 import java.util.List;
@@ -21,7 +19,6 @@ final class SpacecraftReader {
       Span.of(0, 20_160).usually(0, 1440).orIn("seconds", 1 / 60.0);
   private static final Span MASS_KG = Span.of(0.01, 2000).usually(0.05, 200).orIn("grams", 1e-3);
   private static final Span AREA_M2 = Span.of(0.0001, 50).usually(0.001, 5).orIn("cm²", 1e-4);
-  private static final Span RATE_DEG_S = Span.of(0, 720).usually(0, 180);
   private static final double SECONDS_PER_MINUTE = 60;
 
   private SpacecraftReader() {}
@@ -47,11 +44,12 @@ final class SpacecraftReader {
     double quiet = craft.number("quiet_minutes", QUIET_MINUTES, 45) * SECONDS_PER_MINUTE;
     double mass = craft.mean("mass_kg", MASS_KG);
     double area = craft.mean("area_m2", AREA_M2);
-    Attitude attitude = craft.partOrDefaults("attitude", a -> attitude(a, reading));
+    Attitude attitude = craft.partOrDefaults("attitude", a -> AttitudeReader.read(a, reading));
     Optional<Solar> solar = craft.part("solar", s -> SolarReader.read(s, reading));
-    Optional<Battery> battery = craft.part("battery", b -> BatteryReader.read(b, reading));
+    Optional<BatteryReader.Part> battery =
+        craft.part("battery", b -> BatteryReader.read(b, reading));
     Optional<Bus> bus = craft.part("bus", b -> BusReader.read(b, reading));
-    int cells = battery.map(b -> b.series() * b.parallel()).orElse(1);
+    int cells = battery.map(b -> b.battery().series() * b.battery().parallel()).orElse(1);
     PowerModel.Thermal thermal =
         craft.partOrDefaults(
             "thermal", t -> ThermalReader.read(t, new ThermalReader.Size(mass, area, cells)));
@@ -68,8 +66,8 @@ final class SpacecraftReader {
         new PowerModel(
             attitude,
             solar.orElseThrow().arrays(),
-            solar.orElseThrow().charging(),
-            battery.orElseThrow(),
+            solar.orElseThrow().charger().fitting(battery.orElseThrow().pack()),
+            battery.orElseThrow().battery(),
             bus.orElseThrow(),
             thermal,
             beacons.stream().map(BeaconPart::power).toList(),
@@ -102,37 +100,5 @@ final class SpacecraftReader {
     if (structure.find("area_m2").isPresent()) {
       reading.notComputed.add("spacecraft.area_m2");
     }
-    reading.notComputed.add("spacecraft.solar.faces[].deployed");
-    reading.notComputed.add("spacecraft.solar.faces[].string");
-  }
-
-  private static Attitude attitude(Section attitude, Reading reading) {
-    YamlTree axis = attitude.at("spin_axis");
-    YamlValues.numbers(axis, 3, reading.problems)
-        .filter(a -> Math.hypot(Math.hypot(a[0], a[1]), a[2]) < 1e-9)
-        .ifPresent(
-            a ->
-                reading.problems.add(
-                    axis, "the axis has no length", "write a direction in body axes"));
-    if (!axis.isNothing()) {
-      reading.notComputed.add(axis.path());
-    }
-    return new Attitude(
-        mode(attitude, reading),
-        attitude.number("rate_deg_s", RATE_DEG_S, new Uncertain.LogNormal(3, 2)));
-  }
-
-  private static AttitudeMode mode(Section attitude, Reading reading) {
-    YamlTree mode = attitude.at("mode");
-    if (mode.text().equals("spinning") || mode.text().equals("nadir")) {
-      reading.problems.add(
-          mode,
-          "attitude mode '" + mode.text() + "' comes later",
-          mode.text().equals("nadir")
-              ? "use tumbling, which has the same mean power for cells on every side"
-              : "use tumbling; for an axis known to face the Sun use sun_pointing");
-      return AttitudeMode.TUMBLING;
-    }
-    return attitude.choice("mode", AttitudeMode.TUMBLING);
   }
 }

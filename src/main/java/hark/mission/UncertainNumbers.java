@@ -14,6 +14,8 @@ import java.util.Set;
 public final class UncertainNumbers {
   private static final String FORMS = "write a number, {mean, sd}, {min, max} or {median, factor}";
 
+  private static final List<String> KEYS = List.of("mean", "sd", "min", "max", "median", "factor");
+
   private UncertainNumbers() {}
 
   /**
@@ -40,6 +42,11 @@ public final class UncertainNumbers {
     }
     problems.add(node, "found " + node.found() + ", expected an uncertain number", FORMS);
     return Optional.empty();
+  }
+
+  /** True for a map that is meant as an uncertain number, well written or not. */
+  static boolean isOne(YamlTree node) {
+    return KEYS.stream().anyMatch(node.entries()::containsKey);
   }
 
   private static Optional<Uncertain> pair(

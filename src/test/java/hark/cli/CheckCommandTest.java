@@ -14,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
+import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -48,10 +49,12 @@ class CheckCommandTest {
   }
 
   @Test
-  void aValidFolderIsOneLine() {
+  void aValidFolderIsOneLineAndANoteOnWhatCannotHappenToIt() {
     assertEquals(ExitCode.DONE, check(), err::toString);
     assertTrue(out.toString().startsWith("Kittiwake · 2 stations · 2 candidate objects"));
-    assertEquals(1, out.toString().lines().count(), out::toString);
+    List<String> lines = out.toString().lines().toList();
+    assertEquals(2, lines.size(), out::toString);
+    assertTrue(lines.get(1).startsWith("Note: 'arrays stowed' is left out"), out::toString);
   }
 
   @Test

@@ -64,9 +64,15 @@ class MissionsTest {
             "spacecraft.solar.losses",
             "spacecraft.solar.charging.efficiency",
             "spacecraft.battery.soc_at_separation",
-            "spacecraft.bus.loads_W.nominal"),
+            "spacecraft.bus.loads_W.nominal",
+            "spacecraft.attitude.spin_axis_sky.declination_sine",
+            "spacecraft.attitude.spin_axis_sky.right_ascension_deg",
+            "spacecraft.attitude.turn"),
         mission.body().keys());
-    PowerModel model = mission.body().build().apply(new double[] {7, 0.2, 0.7, 0.4, 1.9});
+    PowerModel model =
+        mission.body().build().apply(new double[] {7, 0.2, 0.7, 0.4, 1.9, 0.6, 90, 0.25});
+    assertArrayEquals(new double[] {0, 0.8, 0.6}, model.attitude().orientation().skyAxis(), 1e-12);
+    assertEquals(0.25, model.attitude().orientation().turn());
     assertEquals(7, model.attitude().rateDegPerSecond());
     assertEquals(0.2, model.arrays().losses());
     assertEquals(0.7, model.charging().efficiency());
@@ -138,12 +144,35 @@ class MissionsTest {
         "mass_kg: 1.3|mas_kg: 1.3|mass_kg",
         "separation: 2026|separation: 2026-13|UTC",
         "07T02:00:00Z|07T02:00:00+02:00|UTC",
-        "mode: tumbling|mode: spinning|comes later",
-        "mode: tumbling|mode: nadir|comes later",
         "mode: tumbling|mode: tumblin|'tumbling'",
         "cell_efficiency: 0.29|cell_efficiency: 29|looks like percent",
         "      mean: 0.08|      mean: .nan|a number",
         "normal: [1, 0, 0]|normal: [0, 0, 0]|no length",
+        "spin_axis: [0, 0, 1]|spin_axis: [0, 0, 0]|no length",
+        "spin_axis: [0, 0, 1]|spin_axis: [0, 1]|expected a list of 3",
+        "spin_axis: [0, 0, 1]|spin_axis_sky: { declination_sine: 1.2 }|-1 to 1",
+        "spin_axis: [0, 0, 1]|turn: 90|looks like percent",
+        "cell_area_cm2: 60.4\\n|cell_area_cm2: -60.4\\n|0 to 50000",
+        "deployed: false\\n|stowed: covered\\n|deployed: true",
+        "deployed: false\\n|stowed: up\\n        deployed: true\\n|covered or a direction",
+        "deployed: false\\n|stowed: [0, 0, 0]\\n        deployed: true\\n|no length",
+        "string: A\\n|shaded_by: [ { panel: +y, share: 0.2 } ]\\n|'+Y'",
+        "string: A\\n|shaded_by: [ { panel: +X, share: 0.2 } ]\\n|own light",
+        "string: A\\n|shaded_by: [ { panel: +Y, share: 20 } ]\\n|percent",
+        "cell_efficiency: 0.29|cell_efficiency: 1.2|0.01 to 0.5",
+        "cell_efficiency: 0.29|wiring_losses: 8\\n    cell_efficiency: 0.29|percent",
+        "cell_efficiency: 0.29|albedo: 0.3\\n    cell_efficiency: 0.29|true or false",
+        "efficiency: { mean: 0.80, sd: 0.06 }|efficiency: 1.1|0.05 to 1",
+        "charge_V: 8.4|end_A: 1.2\\n      charge_V: 8.4|less than max_current_A",
+        "charge_V: 8.4|resume_V: 8.5\\n      charge_V: 8.4|at most charge_V",
+        "series: 2|coulombic_efficiency: 1.02\\n    series: 2|0.5 to 1",
+        "series: 2|age: { capacity_share: 80 }\\n    series: 2|percent",
+        "closes_on: charge|tolerance_V: 20|millivolts",
+        "boot_seconds: 45|inrush: { W: 3 }|missing",
+        "interval_s: 30|interval_s: { safe: 60 }|missing",
+        "interval_s: 30|interval_s: { usual: 60, of: 3 }|not a key here",
+        "interval_s: 30|interval_s: { usual: 60, below_V: { volts: 7 } }|missing",
+        "duty: 1.0|draw_W: -0.1|0 to 500",
         "name: -X|name: +x|a second face",
         "capacity_Ah: 2.6|capacity_Ah: 2600|milliampere-hours",
         "resistance_ohm: 0.045|resistance_ohm: 45|milliohms",
