@@ -6,39 +6,104 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * Which beacons run and whether the receiver has power. While a beacon runs, its bursts are drawn
- * from the bus as their average.
+ * Which beacons run, at which interval, and whether the receiver has power. While a beacon runs,
+ * its bursts are drawn from the bus as their average; their sag is looked at burst by burst.
  */
 final class Beacons {
   private final List<Beacon> beacons;
+  private final PowerModel.Receiver receiver;
   private final Set<BusState> receiverStates;
   private final Recorder recorder;
+  private final boolean followsVolts;
 
   Beacons(PowerModel model, Recorder recorder) {
     beacons = model.beacons();
-    receiverStates = model.receiver().states();
+    receiver = model.receiver();
+    receiverStates = receiver.states();
+    followsVolts = beacons.stream().anyMatch(beacon -> beacon.pace().whenLow().isPresent());
     this.recorder = recorder;
   }
 
-  /** Starts and stops beacons and receiver as the body is now. */
-  void observe(BodyState s, boolean quietOver) {
+  /**
+   * Starts and stops beacons and receiver as the body is now.
+   *
+   * @param volts at the bus, for beacons whose pace hangs on them
+   */
+  void observe(BodyState s, boolean quietOver, double volts) {
     boolean may = quietOver && s.computerRuns() && !s.beaconsSilenced;
     boolean everywhere = s.beaconsInEveryState && s.bus != BusState.BOOT;
     s.transmitWatts = 0;
+    s.burstWatts = 0;
+    boolean any = false;
     for (int i = 0; i < beacons.size(); i++) {
       Beacon beacon = beacons.get(i);
       boolean runs = may && (everywhere || beacon.states().contains(s.bus));
       if (runs) {
-        s.transmitWatts +=
-            beacon.transmitWatts() * beacon.durationSeconds() / beacon.intervalSeconds();
-      }
-      if (runs && Double.isNaN(s.beaconFrom[i])) {
-        s.beaconFrom[i] = s.seconds;
-      } else if (!runs && !Double.isNaN(s.beaconFrom[i])) {
+        run(s, i, volts);
+      } else if (!Double.isNaN(s.beaconFrom[i])) {
         stop(s, i);
       }
+      any |= runs;
     }
+    s.paceAt = any && followsVolts ? nextLook(s) : BodyState.NEVER;
     observeReceiver(s);
+  }
+
+  private static double nextLook(BodyState s) {
+    return s.paceAt > s.seconds && s.paceAt != BodyState.NEVER
+        ? s.paceAt
+        : s.seconds + PowerPhysics.PACE_SECONDS;
+  }
+
+  private void run(BodyState s, int i, double volts) {
+    Beacon beacon = beacons.get(i);
+    double interval = interval(s, beacon, volts);
+    if (!Double.isNaN(s.beaconFrom[i]) && interval != s.beaconInterval[i]) {
+      stop(s, i);
+    }
+    if (Double.isNaN(s.beaconFrom[i])) {
+      s.beaconFrom[i] = s.seconds;
+      s.beaconInterval[i] = interval;
+    }
+    double mean = beacon.transmitWatts() * beacon.durationSeconds() / interval;
+    s.transmitWatts += mean;
+    s.burstWatts = Math.max(s.burstWatts, beacon.transmitWatts() - mean);
+  }
+
+  private static double interval(BodyState s, Beacon beacon, double volts) {
+    BeaconPace pace = beacon.pace();
+    if (pace.whenLow().isPresent() && volts < pace.whenLow().get().belowVolts()) {
+      return pace.whenLow().get().intervalSeconds();
+    }
+    if (pace.later().isPresent() && s.seconds >= pace.later().get().afterSeconds()) {
+      return pace.later().get().intervalSeconds();
+    }
+    return pace.byState().getOrDefault(s.bus, beacon.intervalSeconds());
+  }
+
+  /** The next time at which a beacon changes its pace by the clock, s. */
+  double nextChange(BodyState s) {
+    double next = BodyState.NEVER;
+    for (Beacon beacon : beacons) {
+      if (beacon.pace().later().isPresent()) {
+        double after = beacon.pace().later().get().afterSeconds();
+        next = after > s.seconds ? Math.min(next, after) : next;
+      }
+    }
+    return next;
+  }
+
+  /** The first burst that begins after now, s. */
+  double nextBurst(BodyState s) {
+    double next = BodyState.NEVER;
+    for (int i = 0; i < beacons.size(); i++) {
+      if (!Double.isNaN(s.beaconFrom[i])) {
+        double interval = s.beaconInterval[i];
+        double sent = Math.floor((s.seconds - s.beaconFrom[i]) / interval);
+        next = Math.min(next, s.beaconFrom[i] + (sent + 1) * interval);
+      }
+    }
+    return next;
   }
 
   private void observeReceiver(BodyState s) {
@@ -51,9 +116,16 @@ final class Beacons {
     }
   }
 
+  /** What the receiver draws on the average now, W. */
+  double receiverWatts(BodyState s) {
+    return Double.isNaN(s.receiverFrom) ? 0 : receiver.watts() * receiver.duty();
+  }
+
   private void stop(BodyState s, int beacon) {
-    double interval = beacons.get(beacon).intervalSeconds();
-    recorder.segment(beacon, s.beaconFrom[beacon] + interval, interval, s.seconds);
+    double interval = s.beaconInterval[beacon];
+    boolean cutShort = s.busOff() && s.sagAt <= s.seconds; // the burst itself took the bus down
+    double end = cutShort ? Math.nextDown(s.seconds) : s.seconds;
+    recorder.segment(beacon, s.beaconFrom[beacon] + interval, interval, end);
     s.beaconFrom[beacon] = Double.NaN;
   }
 

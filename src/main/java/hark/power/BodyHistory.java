@@ -9,13 +9,12 @@ import java.util.List;
  * @param gridStart first grid time, s
  * @param gridStep grid step, s
  * @param soc state of charge on the grid, 0…1 (0 while the battery is disconnected for good)
- * @param volts loaded terminal voltage on the grid, V; the charger's while arrays alone feed the
- *     bus, NaN when nothing does
  * @param states bus state on the grid, ordinals of {@link PowerModel.BusState}
  * @param segments stretches in which a beacon runs, in rising order
  * @param receiverOn stretches (from, to) in which the receiver's rail is on, s, rising
  * @param transitions every change of bus state, rising; at most ten thousand, the first ones
  * @param probes answers at the probe times asked for, in that order
+ * @param books where the energy went from separation up to each probe time
  * @param checkpoints states of the machine at the times asked for, in that order, from which a run
  *     can branch
  */
@@ -23,12 +22,12 @@ public record BodyHistory(
     double gridStart,
     double gridStep,
     float[] soc,
-    float[] volts,
     byte[] states,
     List<BeaconSegment> segments,
     List<double[]> receiverOn,
     List<Transition> transitions,
     List<Probe> probes,
+    List<EnergyBooks> books,
     List<Checkpoint> checkpoints) {
 
   /**
@@ -47,6 +46,8 @@ public record BodyHistory(
    *
    * @param batteryAmps positive into the battery, A
    * @param resets boots after the first
+   * @param arrayWatts that reach the bus if they are wanted, W
+   * @param loadWatts drawn, bursts at their mean, W
    */
   public record Probe(
       double seconds,
@@ -56,7 +57,10 @@ public record BodyHistory(
       double batteryCelsius,
       PowerModel.BusState state,
       int resets,
-      double uptimeSeconds) {}
+      double uptimeSeconds,
+      double arrayWatts,
+      double loadWatts,
+      double structureCelsius) {}
 
   /** An opaque state of the simulation at a time. */
   public interface Checkpoint {

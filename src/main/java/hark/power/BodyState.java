@@ -8,7 +8,7 @@ import java.util.Arrays;
  * a million times. A copy is a checkpoint. Times are seconds since separation; a time that will not
  * come is positive infinity, a time that has not been is NaN.
  */
-final class BodyState {
+final class BodyState implements Cloneable {
   static final double NEVER = Double.POSITIVE_INFINITY;
 
   double seconds;
@@ -17,12 +17,29 @@ final class BodyState {
   double soc;
   double batteryC = PowerPhysics.CELSIUS_AT_SEPARATION;
   double structureC = PowerPhysics.CELSIUS_AT_SEPARATION;
+
+  /** All strings have opened: the battery can be charged and not discharged. */
   boolean protectionOpen;
+
+  /** State of charge of each string that has opened while others carry on; NaN when connected. */
+  double[] restingSoc;
+
+  int stringsResting;
+
+  /** The taper has ended; the charger waits for the voltage to fall. */
+  boolean chargeEnded;
+
   boolean chargeInhibited;
   boolean heating;
 
   // What changes on board have done so far.
   double arrayFactor = 1;
+
+  /** Bit {@code i} set: face {@code i} gives nothing. */
+  long facesLost;
+
+  boolean panelsStuck;
+  boolean unfolded;
   double capacityFactor = 1;
   int stringsLost;
   boolean batteryGone;
@@ -36,10 +53,10 @@ final class BodyState {
   int changesDone;
 
   /** Hangs, boot loops and silenced beacons that nothing has cleared yet, by place in the order. */
-  final boolean[] standing;
+  boolean[] standing;
 
   /** Next toggle of the separation switch, by place in the order. */
-  final double[] toggleAt;
+  double[] toggleAt;
 
   boolean hung;
   boolean bootLoop;
@@ -67,12 +84,38 @@ final class BodyState {
   boolean safeByTimer;
   boolean beaconsInEveryState;
 
+  /** Age of cells and arrays, years; moves on once a day. */
+  double years;
+
+  double nextDay = PowerPhysics.DAY_SECONDS;
+
+  /** Time below the voltage of damage since the day began, s. */
+  double damagedSeconds;
+
+  /** Next burst that pulls the voltage below something; never when no burst would. */
+  double sagAt = NEVER;
+
+  /** A beacon whose pace hangs on voltage looks again at this time. */
+  double paceAt = NEVER;
+
+  // What the voltage must leave to matter; kept by the bus.
+  double floorVolts;
+  double ceilingVolts;
+
   /** Index of the next shadow edge. */
   int nextSunEdge;
 
   // What runs now.
-  final double[] beaconFrom;
+  double[] beaconFrom;
+
+  /** Interval that each running beacon keeps, s. */
+  double[] beaconInterval;
+
   double transmitWatts;
+
+  /** Drawn on top of the mean while the strongest running beacon sends a burst, W. */
+  double burstWatts;
+
   double receiverFrom = Double.NaN;
 
   /** Everything drawn from the bus in the present state, W. */
@@ -83,9 +126,17 @@ final class BodyState {
   double loadJoule;
   double chargerLossJoule;
   double resistanceLossJoule;
+  double coulombicLossJoule;
+  double selfDischargeJoule;
   double removedJoule;
 
-  BodyState(int changes, int beacons) {
+  /** Energy in the battery when it was released, J. */
+  double storedAtSeparation;
+
+  BodyState(int changes, int beacons, int strings) {
+    restingSoc = new double[strings];
+    Arrays.fill(restingSoc, Double.NaN);
+    beaconInterval = new double[beacons];
     standing = new boolean[changes];
     toggleAt = new double[changes];
     Arrays.fill(toggleAt, NEVER);
@@ -104,73 +155,16 @@ final class BodyState {
 
   /** A copy that shares nothing with this. */
   BodyState copy() {
-    BodyState to = new BodyState(standing.length, beaconFrom.length);
-    System.arraycopy(standing, 0, to.standing, 0, standing.length);
-    System.arraycopy(toggleAt, 0, to.toggleAt, 0, toggleAt.length);
-    System.arraycopy(beaconFrom, 0, to.beaconFrom, 0, beaconFrom.length);
-    copyBattery(to);
-    copyChanges(to);
-    copyBus(to);
-    to.seconds = seconds;
-    to.nextSunEdge = nextSunEdge;
-    to.transmitWatts = transmitWatts;
-    to.receiverFrom = receiverFrom;
-    to.loadWatts = loadWatts;
-    return to;
-  }
-
-  private void copyBattery(BodyState to) {
-    to.soc = soc;
-    to.batteryC = batteryC;
-    to.structureC = structureC;
-    to.protectionOpen = protectionOpen;
-    to.chargeInhibited = chargeInhibited;
-    to.heating = heating;
-    to.arrayJoule = arrayJoule;
-    to.loadJoule = loadJoule;
-    to.chargerLossJoule = chargerLossJoule;
-    to.resistanceLossJoule = resistanceLossJoule;
-    to.removedJoule = removedJoule;
-  }
-
-  private void copyChanges(BodyState to) {
-    to.arrayFactor = arrayFactor;
-    to.capacityFactor = capacityFactor;
-    to.stringsLost = stringsLost;
-    to.batteryGone = batteryGone;
-    to.chargePathOpen = chargePathOpen;
-    to.arraysCutOff = arraysCutOff;
-    to.thresholdShiftVolts = thresholdShiftVolts;
-    to.temperatureShiftKelvin = temperatureShiftKelvin;
-    to.extraWatts = extraWatts;
-    to.extraWattsWhenOff = extraWattsWhenOff;
-    to.holdOffLost = holdOffLost;
-    to.changesDone = changesDone;
-    to.hung = hung;
-    to.bootLoop = bootLoop;
-    to.beaconsSilenced = beaconsSilenced;
-    to.hungWatts = hungWatts;
-  }
-
-  private void copyBus(BodyState to) {
-    to.bus = bus;
-    to.bootedBefore = bootedBefore;
-    to.voltageRecovered = voltageRecovered;
-    to.powerCycling = powerCycling;
-    to.offFrom = offFrom;
-    to.bootAt = bootAt;
-    to.bootedAt = bootedAt;
-    to.safeSince = safeSince;
-    to.resets = resets;
-    to.timersFrom = timersFrom;
-    to.releaseAt = releaseAt;
-    to.releaseUntil = releaseUntil;
-    to.commandTimerFrom = commandTimerFrom;
-    to.watchdogFrom = watchdogFrom;
-    to.unpoweredFrom = unpoweredFrom;
-    to.lowPower = lowPower;
-    to.nominalVoltsFrom = nominalVoltsFrom;
-    to.safeByTimer = safeByTimer;
-    to.beaconsInEveryState = beaconsInEveryState;
+    try {
+      BodyState to = (BodyState) clone();
+      to.standing = standing.clone();
+      to.toggleAt = toggleAt.clone();
+      to.restingSoc = restingSoc.clone();
+      to.beaconFrom = beaconFrom.clone();
+      to.beaconInterval = beaconInterval.clone();
+      return to;
+    } catch (CloneNotSupportedException e) {
+      throw new IllegalStateException(e);
+    }
   }
 }

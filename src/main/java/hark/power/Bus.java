@@ -27,12 +27,14 @@ final class Bus {
   private final Onboard onboard;
   private final Recorder recorder;
   private final PowerModel.Thresholds thresholds;
+  private final CellProtection protection;
 
   Bus(PowerModel model, Onboard onboard, Recorder recorder) {
     this.model = model;
     this.onboard = onboard;
     this.recorder = recorder;
     this.thresholds = model.bus().thresholds();
+    this.protection = new CellProtection(model);
   }
 
   /** Released from the deployer: timers begin, and the bus boots at once if it can. */
@@ -40,30 +42,63 @@ final class Bus {
     restartTimers(s);
     circuit.measure(s);
     if (canStart(s, circuit)) {
-      boot(s, "separation");
+      boot(s, circuit, "separation");
     }
   }
 
-  /** What the last solution of the circuit asks for at a time. */
-  Wish wish(BodyState s, Circuit circuit, double seconds) {
+  /**
+   * What the last solution of the circuit asks for at a time.
+   *
+   * @param inBurst whether the voltage of a burst counts
+   */
+  Wish wish(BodyState s, Circuit circuit, double seconds, boolean inBurst) {
     boolean off = s.busOff();
-    double volts = circuit.busVolts;
-    double shift = s.thresholdShiftVolts;
-    if (!off && !(circuit.feeds && volts >= thresholds.cutoffVolts() + shift)) {
+    double volts = inBurst ? circuit.burstVolts : circuit.busVolts;
+    boolean feeds = inBurst ? circuit.feedsBurst : circuit.feeds;
+    if (!off && !(feeds && volts >= thresholds.cutoffVolts() + s.thresholdShiftVolts)) {
       return Wish.TURN_OFF;
     }
-    if (s.protectionOpen) {
-      if (circuit.protectionCloses(s)) {
+    if (s.protectionOpen || s.stringsResting > 0) {
+      if (protection.closes(s, circuit)) {
         return Wish.CLOSE_PROTECTION;
       }
-    } else if (!s.batteryGone
-        && circuit.cellVolts() < model.battery().protection().openVoltsPerCell()) {
+    }
+    double packVolts = inBurst ? circuit.burstPackVolts : circuit.packVolts;
+    if (Circuit.canDischarge(s) && packVolts < protection.opensBelowVolts(s)) {
       return Wish.OPEN_PROTECTION;
     }
     if (off) {
       return wishWhileOff(s, circuit);
     }
     return s.hung || s.bus == BusState.BOOT ? Wish.NOTHING : wishOfSoftware(s, volts, seconds);
+  }
+
+  /** Whether the next burst would ask for something that the mean load does not. */
+  boolean wouldSag(BodyState s, Circuit circuit, double seconds) {
+    return s.burstWatts > 0
+        && wish(s, circuit, seconds, false) == Wish.NOTHING
+        && wish(s, circuit, seconds, true) != Wish.NOTHING;
+  }
+
+  /** Notes between which voltages at the bus, bursts included, nothing is asked for. */
+  void watch(BodyState s) {
+    double shift = s.thresholdShiftVolts;
+    s.floorVolts = Circuit.canDischarge(s) ? protection.opensBelowVolts(s) : 0;
+    s.ceilingVolts = Double.POSITIVE_INFINITY;
+    if (s.stringsResting > 0 || s.lowPower || s.bootLoop) {
+      s.floorVolts = Double.POSITIVE_INFINITY; // always looked at exactly
+    } else if (!s.busOff()) {
+      boolean nominal = s.bus == BusState.NOMINAL;
+      double falls = nominal ? thresholds.safeBelowVolts() : thresholds.cutoffVolts();
+      s.floorVolts = Math.max(s.floorVolts, Math.max(falls, thresholds.cutoffVolts()) + shift);
+      if (s.bus == BusState.SAFE) {
+        s.ceilingVolts = thresholds.nominalAboveVolts() + shift;
+      }
+    } else if (s.voltageRecovered) {
+      s.floorVolts = Math.max(s.floorVolts, thresholds.recoveryVolts() + shift);
+    } else {
+      s.ceilingVolts = thresholds.recoveryVolts() + shift;
+    }
   }
 
   private Wish wishWhileOff(BodyState s, Circuit circuit) {
@@ -105,8 +140,8 @@ final class Bus {
   /** Does what the voltages ask for. */
   void act(BodyState s, Wish wish, Circuit circuit) {
     switch (wish) {
-      case OPEN_PROTECTION -> openProtection(s, circuit);
-      case CLOSE_PROTECTION -> s.protectionOpen = false;
+      case OPEN_PROTECTION -> protection.open(s, circuit);
+      case CLOSE_PROTECTION -> protection.close(s, circuit);
       case TURN_OFF -> turnOff(s, Circuit.canDischarge(s) ? "undervoltage" : "arrays too weak");
       case NOTE_RECOVERY -> {
         s.voltageRecovered = true;
@@ -130,15 +165,6 @@ final class Bus {
       case NOTE_NOMINAL_VOLTS -> s.nominalVoltsFrom = s.seconds;
       case FORGET_NOMINAL_VOLTS -> s.nominalVoltsFrom = BodyState.NEVER;
       case NOTHING -> {}
-    }
-  }
-
-  /** A protection that nothing closes again is an open battery. */
-  private void openProtection(BodyState s, Circuit circuit) {
-    s.protectionOpen = true;
-    if (model.battery().protection().closesOn() == PowerModel.ClosesOn.NEVER) {
-      s.removedJoule += circuit.storedJoule(s);
-      s.batteryGone = true;
     }
   }
 
@@ -168,7 +194,7 @@ final class Bus {
   }
 
   /** Power comes on; what does not survive a reset begins again. */
-  void boot(BodyState s, String reason) {
+  void boot(BodyState s, Circuit circuit, String reason) {
     if (s.bootedBefore) {
       s.resets++;
       if (model.bus().deploymentRestartsOnReset()) {
@@ -183,11 +209,27 @@ final class Bus {
     s.powerCycling = false;
     s.bootAt = BodyState.NEVER;
     s.bootedAt = s.seconds;
-    s.beaconsInEveryState = false;
+    if (!model.bus().ordersSurviveReset()) {
+      s.beaconsInEveryState = false;
+      s.lowPower = false;
+    }
     if (s.watchdogFrom != BodyState.NEVER) {
       s.watchdogFrom = s.seconds;
     }
     enter(s, BusState.BOOT, reason);
+    drawInrush(s, circuit);
+  }
+
+  /** Supplies that fill up at once may pull the bus down before it runs. */
+  private void drawInrush(BodyState s, Circuit circuit) {
+    if (model.bus().inrush().isEmpty()) {
+      return;
+    }
+    double watts = model.bus().loads().bootWatts() + model.bus().inrush().get().watts();
+    double atLeast = thresholds.cutoffVolts() + s.thresholdShiftVolts;
+    if (!circuit.carries(s, watts - s.loadWatts, atLeast)) {
+      turnOff(s, "inrush");
+    }
   }
 
   /** Quiet time and deployment timer begin again. */
@@ -227,6 +269,8 @@ final class Bus {
       s.nominalVoltsFrom = BodyState.NEVER;
     } else if (command == OnboardCommand.RELEASE) {
       s.releaseUntil = s.seconds + PowerPhysics.RELEASE_SECONDS;
+      s.panelsStuck = false;
+      s.unfolded = true;
     }
   }
 }

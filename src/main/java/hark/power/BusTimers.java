@@ -30,7 +30,8 @@ final class BusTimers {
 
   /** The next time at which a timer acts, s. */
   double next(BodyState s) {
-    double next = Math.min(s.bootAt, after(s, quietEnd(s)));
+    double next = Math.min(Math.min(s.bootAt, s.nextDay), after(s, quietEnd(s)));
+    next = Math.min(next, Math.min(s.sagAt, s.paceAt));
     next = Math.min(next, after(s, s.releaseUntil));
     next = Math.min(next, Math.min(unpoweredDue(s), onboard.next(s)));
     if (s.busOff()) {
@@ -73,13 +74,16 @@ final class BusTimers {
 
   /** Runs timers that have come; true when one did, for then others may follow. */
   boolean fireDue(BodyState s, Circuit circuit) {
+    if (s.nextDay <= s.seconds) {
+      beginDay(s, circuit);
+    }
     onboard.beginDue(s, circuit, bus);
     watchPower(s, circuit);
     if (s.busOff()) {
       if (s.bootAt > s.seconds) {
         return false;
       }
-      bus.boot(s, "restart");
+      bus.boot(s, circuit, "restart");
       return true;
     }
     if (watchdogDue(s) <= s.seconds) {
@@ -89,6 +93,18 @@ final class BusTimers {
     }
     return (commandLossDue(s) <= s.seconds && fireCommandLoss(s))
         || (s.computerRuns() && fireSoftware(s));
+  }
+
+  /** Once a day: cells and arrays are older, and what was misused is worth less. */
+  private void beginDay(BodyState s, Circuit circuit) {
+    double before = circuit.storedJoule(s);
+    s.years = s.nextDay / PowerPhysics.YEAR_SECONDS;
+    s.nextDay += PowerPhysics.DAY_SECONDS;
+    double perDay = model.battery().behaviour().damagePerDay();
+    s.capacityFactor *= 1 - perDay * s.damagedSeconds / PowerPhysics.DAY_SECONDS;
+    s.damagedSeconds = 0;
+    circuit.renew(s);
+    s.removedJoule += before - circuit.storedJoule(s);
   }
 
   private boolean fireSoftware(BodyState s) {
@@ -103,6 +119,7 @@ final class BusTimers {
     }
     if (s.releaseAt <= s.seconds) {
       s.releaseAt = BodyState.NEVER;
+      s.unfolded |= !s.panelsStuck;
       s.releaseUntil = s.seconds + PowerPhysics.RELEASE_SECONDS;
       return true;
     }

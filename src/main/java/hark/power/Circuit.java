@@ -1,33 +1,37 @@
 package hark.power;
 
-import hark.power.PowerModel.ClosesOn;
 import hark.power.PowerModel.Scheme;
 
 /**
  * Arrays, charger, battery and load at one point, the bus, with constant-power loads: the voltage V
- * = E − I·R meets V·I = P in a quadratic. The heat goes to {@link ThermalNodes}.
+ * = E + I·R meets V·I = P in a quadratic. The heat goes to {@link ThermalNodes}, what the battery
+ * asks of its charger is in {@link Charger}.
  *
  * <p>A step is tried first (the body does not change) and then kept. The current of a step is the
  * one at its middle, on the tangent of the open-circuit curve: there the curve's slope acts like
- * more resistance, so one solution gives a second-order step that is stable for any resistance.
+ * more resistance, so one solution gives a second-order step that is stable for any resistance. A
+ * taper is followed by its exponential.
  *
  * <p>Currents are positive into the battery.
  */
 final class Circuit {
-  /** Less room than this below the voltage limit is none: rounding, not charge, V. */
-  private static final double ROOM_VOLTS = 1e-9;
-
   private final PowerModel model;
   private final Illumination light;
   private final OpenCircuit curve;
   private final ThermalNodes nodes;
+  private final Charger charger;
+  private final ArraySource arrays;
+  private final CellBehaviour cells;
   private final boolean direct;
-  private final double limitAmps;
-  private final double limitVolts;
-  private final double fullSunWatts;
   private final double packOhm;
   private final double packCoulomb;
   private final double heaterWatts;
+  private final double selfDischargePerSecond;
+  private final double damageVolts;
+
+  // What the present configuration makes of the pack.
+  private double coulomb;
+  private double coldOhm;
 
   // The last solution.
   double amps;
@@ -35,50 +39,100 @@ final class Circuit {
   /** Voltage at the bus; 0 when the load pulls it down, NaN when nothing feeds it. */
   double busVolts;
 
-  /** Voltage at the pack's own terminals. */
+  /** Voltage at the bus while a burst is sent. */
+  double burstVolts;
+
+  /** Voltage at the pack's own terminals, and while a burst is sent. */
   double packVolts;
 
-  /** Whether battery and arrays together can feed the load. */
+  double burstPackVolts;
+
+  /** Whether battery and arrays together can feed the load, and that of a burst. */
   boolean feeds;
+
+  boolean feedsBurst;
 
   /** Array power that reaches the bus if it is wanted, W. */
   double arrayWatts;
 
+  private double ohm;
+  private double locked;
   private double usedWatts;
   private double servedWatts;
+  private double polarisationWatts;
 
   // The tried step.
+  private double triedStep;
   private double triedSoc;
   private double triedUsedJoule;
   private double triedServedJoule;
   private double triedResistanceJoule;
+  private double triedCoulombicJoule;
+  private double triedSelfJoule;
+  private double triedVolts;
+  private boolean triedFed;
 
   Circuit(PowerModel model, Illumination light) {
     this.model = model;
     this.light = light;
     PowerModel.Battery battery = model.battery();
-    PowerModel.Charging charging = model.charging();
+    cells = battery.behaviour();
     curve = new OpenCircuit(battery.openCircuit(), battery.series());
-    direct = charging.scheme() == Scheme.DIRECT;
-    limitAmps = direct ? Double.POSITIVE_INFINITY : charging.maxCurrentAmps();
-    limitVolts = Math.min(charging.chargeVolts(), curve.fullVolts());
-    fullSunWatts =
-        ArrayPower.fullSunWatts(model, light.solarConstantWatts()) * charging.efficiency();
+    direct = model.charging().scheme() == Scheme.DIRECT;
+    charger = new Charger(model, curve.fullVolts());
+    arrays = new ArraySource(model, light);
     packOhm = battery.cellResistanceOhm() * battery.series() / battery.parallel();
     packCoulomb = battery.cellCapacityAh() * 3600 * battery.parallel();
     heaterWatts = battery.heater().map(PowerModel.Heater::watts).orElse(0.0);
-    nodes = new ThermalNodes(model.thermal(), light.solarConstantWatts());
+    selfDischargePerSecond = cells.selfDischargePerMonth() / (30 * PowerPhysics.DAY_SECONDS);
+    damageVolts = cells.damageVoltsPerCell() * battery.series();
+    nodes = new ThermalNodes(model.thermal(), light);
   }
 
-  /** Capacity of what is left of the pack, C. */
-  double capacityCoulomb(BodyState s) {
+  /** Longest step that follows the turning body, s. */
+  double longestStepSeconds() {
+    return arrays.longestStepSeconds();
+  }
+
+  /** Takes on what has changed on board; to be called whenever something has. */
+  void renew(BodyState s) {
+    arrays.configure(s);
     int parallel = model.battery().parallel();
-    return packCoulomb * s.capacityFactor * (parallel - s.stringsLost) / parallel;
+    int connected = parallel - s.stringsLost - s.stringsResting;
+    coulomb = stringCoulomb(s) * connected;
+    double aged = 1 + cells.resistanceGrowthPerYear() * s.years;
+    coldOhm = connected == 0 ? 0 : packOhm * aged * parallel / connected;
   }
 
-  /** Energy in what is left of the pack, J. */
+  /** Capacity of the connected strings, C. */
+  double capacityCoulomb() {
+    return coulomb;
+  }
+
+  /** Capacity of one string as it is, C. */
+  private double stringCoulomb(BodyState s) {
+    double aged = 1 - Math.min(1, cells.fadePerYear() * s.years);
+    return packCoulomb / model.battery().parallel() * s.capacityFactor * aged;
+  }
+
+  /** Energy in what is left of the pack, resting strings included, J. */
   double storedJoule(BodyState s) {
-    return s.batteryGone ? 0 : capacityCoulomb(s) * curve.joulePerCoulomb(s.soc);
+    return storedJoule(s, s.soc);
+  }
+
+  private double storedJoule(BodyState s, double soc) {
+    if (s.batteryGone) {
+      return 0;
+    }
+    double string = stringCoulomb(s);
+    int connected = model.battery().parallel() - s.stringsLost - s.stringsResting;
+    double sum = connected * curve.joulePerCoulomb(soc);
+    for (int i = 0; s.stringsResting > 0 && i < s.restingSoc.length; i++) {
+      if (!Double.isNaN(s.restingSoc[i])) {
+        sum += curve.joulePerCoulomb(s.restingSoc[i]);
+      }
+    }
+    return string * sum;
   }
 
   /** Temperature that the cells have, °C. */
@@ -90,17 +144,12 @@ final class Circuit {
     return Math.max(PowerPhysics.COLDEST_CELSIUS, nodeCelsius + s.temperatureShiftKelvin);
   }
 
-  private double ohm(BodyState s) {
-    int parallel = model.battery().parallel();
-    double left = (double) (parallel - s.stringsLost) / parallel;
-    return packOhm * PowerPhysics.resistanceFactor(cellCelsius(s)) / left;
-  }
-
-  private double arrayWattsAt(BodyState s, double seconds) {
-    if (s.arraysCutOff) {
-      return 0;
-    }
-    return fullSunWatts * s.arrayFactor * light.fractionBefore(s.nextSunEdge, seconds);
+  /** Resistance and locked charge at the cells' temperature. */
+  private void warm(BodyState s) {
+    double celsius = cellCelsius(s);
+    ohm = coldOhm * PowerPhysics.resistanceFactor(celsius);
+    double below = PowerPhysics.LOCK_CELSIUS - celsius;
+    locked = below > 0 ? Math.min(PowerPhysics.MOST_LOCKED, cells.coldLockPerKelvin() * below) : 0;
   }
 
   /** Whether no array power can come before the next shadow edge. */
@@ -108,55 +157,130 @@ final class Circuit {
     return s.arraysCutOff || s.arrayFactor == 0 || light.umbraBefore(s.nextSunEdge);
   }
 
-  /** Solves the bus as it is now. */
+  /** Solves the bus as it is now, in a burst and outside. */
   void measure(BodyState s) {
-    if (s.batteryGone) {
-      solve(s, 0, 0, 0, arrayWattsAt(s, s.seconds));
-    } else {
-      double ohm = ohm(s);
-      solve(s, curve.voltsAt(s.soc), ohm, ohm, arrayWattsAt(s, s.seconds));
+    warm(s);
+    double fraction = light.fractionBefore(s.nextSunEdge, s.seconds);
+    solveNow(s, s.soc, arrays.watts(s, s.seconds, fraction));
+  }
+
+  /** Whether the bus would stay up with so much more load. */
+  boolean carries(BodyState s, double moreWatts, double atLeastVolts) {
+    warm(s);
+    double fraction = light.fractionBefore(s.nextSunEdge, s.seconds);
+    double given = arrays.watts(s, s.seconds, fraction);
+    solve(s, s.soc, 0, given, s.loadWatts + moreWatts);
+    return feeds && busVolts >= atLeastVolts;
+  }
+
+  private void solveNow(BodyState s, double soc, double given) {
+    burst(s, soc, given);
+    solve(s, soc, 0, given, s.loadWatts);
+    if (s.burstWatts == 0) {
+      burstVolts = busVolts;
+      burstPackVolts = packVolts;
+      feedsBurst = feeds;
     }
   }
 
-  /** Tries a step; afterwards the solution is that at its end. */
-  void attempt(BodyState s, double step) {
-    double seconds = s.seconds;
-    double fraction = light.fractionBefore(s.nextSunEdge, seconds + step / 2);
-    double middle = s.arraysCutOff ? 0 : fullSunWatts * s.arrayFactor * fraction;
-    double ohm = 0;
-    if (s.batteryGone) {
-      solve(s, 0, 0, 0, middle);
-      triedSoc = s.soc;
-    } else {
-      double coulomb = capacityCoulomb(s);
-      int piece = curve.pieceAt(s.soc);
-      ohm = ohm(s);
-      double tangent = curve.slopeOf(piece) * step / (2 * coulomb);
-      double taper = Math.max(ohm + tangent, 2 * tangent); // never past the limit within the step
-      solve(s, curve.voltsIn(piece, s.soc), ohm + tangent, taper, middle);
-      triedSoc = s.soc + amps * step / coulomb;
+  private void burst(BodyState s, double soc, double given) {
+    if (s.burstWatts > 0) {
+      solve(s, soc, 0, given, s.loadWatts + s.burstWatts);
+      burstVolts = busVolts;
+      burstPackVolts = packVolts;
+      feedsBurst = feeds;
     }
-    boolean fed = feeds;
+  }
+
+  /** Tries a step. */
+  void attempt(BodyState s, double step) {
+    double middle = s.seconds + step / 2;
+    double fraction = light.fractionBefore(s.nextSunEdge, middle);
+    triedStep = step;
+    warm(s);
+    solve(s, s.soc, step, arrays.watts(s, middle, fraction), s.loadWatts);
+    triedFed = feeds;
     triedUsedJoule = usedWatts * step;
     triedServedJoule = servedWatts * step;
-    double batteryHeat = amps * amps * ohm;
+    double batteryHeat = amps * amps * ohm + polarisationWatts;
     triedResistanceJoule = batteryHeat * step;
+    charge(s, step);
+    triedVolts = busVolts;
     double heater = s.heating && feeds ? heaterWatts : 0;
-    nodes.attempt(s, step, fraction, servedWatts - heater - usedWatts, batteryHeat + heater);
-    double end = arrayWattsAt(s, seconds + step);
+    double structureWatts = servedWatts - heater - usedWatts;
+    nodes.attempt(s, step, fraction, structureWatts, batteryHeat + heater);
+  }
+
+  /** State of charge at the end of the tried step, and what did not become charge. */
+  private void charge(BodyState s, double step) {
+    triedCoulombicJoule = 0;
+    triedSelfJoule = 0;
+    triedSoc = s.soc;
     if (s.batteryGone) {
-      solve(s, 0, 0, 0, end);
-    } else {
-      solve(s, curve.voltsAt(triedSoc), ohm, ohm, end);
+      return;
     }
-    if (!fed) {
+    double moved = amps * step;
+    double emf = curve.voltsAt(s.soc);
+    if (amps > 0 && cells.coulombicEfficiency() < 1) {
+      double lost = moved * (1 - cells.coulombicEfficiency());
+      triedCoulombicJoule = lost * emf;
+      moved -= lost;
+    }
+    double leak = 0;
+    if (selfDischargePerSecond > 0 && emf > 0) {
+      double factor = PowerPhysics.selfDischargeFactor(cellCelsius(s));
+      leak = selfDischargePerSecond * factor * step;
+      triedSelfJoule = leak * coulomb * emf;
+    }
+    triedSoc = s.soc + moved / coulomb - leak;
+  }
+
+  /**
+   * Whether nothing can have crossed a threshold at the end of the tried step: told from its middle
+   * on, which is exact enough far from thresholds.
+   */
+  boolean surelyQuiet(BodyState s) {
+    boolean steady = (s.nextSunEdge & 1) == 0 && !arrays.swings();
+    if (!steady || !triedFed || s.batteryGone || s.protectionOpen || direct) {
+      return false;
+    }
+    double change = triedSoc - s.soc;
+    double reach = amps < 0 ? triedSoc - locked * (1 - triedSoc) : triedSoc;
+    double end = curve.voltsAt(reach) + amps * ohm;
+    double sag = s.burstWatts > 0 ? BURST_SLACK * s.burstWatts / end * ohm : 0;
+    double least = Math.min(end, triedVolts) - sag;
+    double most = Math.max(end, triedVolts);
+    return Math.abs(change) < 0.2
+        && least > s.floorVolts + PowerPhysics.NEAR_VOLTS
+        && most < s.ceilingVolts - PowerPhysics.NEAR_VOLTS;
+  }
+
+  /** A burst sags by this much more than its power over the voltage without it. */
+  private static final double BURST_SLACK = 1.3;
+
+  /** Solves the bus at the end of the tried step. */
+  void measureEnd(BodyState s) {
+    double end = s.seconds + triedStep;
+    double fraction = light.fractionBefore(s.nextSunEdge, end);
+    solveNow(s, triedSoc, arrays.watts(s, end, fraction));
+    if (!triedFed) {
       feeds = false;
       busVolts = 0;
+      feedsBurst = false;
+      burstVolts = 0;
     }
+  }
+
+  /** State of charge at the end of the tried step. */
+  double triedSoc() {
+    return triedSoc;
   }
 
   /** Keeps the tried step. */
   void keep(BodyState s) {
+    if (!s.batteryGone && curve.voltsAt(triedSoc) < damageVolts) {
+      s.damagedSeconds += triedStep;
+    }
     s.soc = triedSoc;
     nodes.keep(s);
     double drawn = triedUsedJoule / model.charging().efficiency();
@@ -164,6 +288,24 @@ final class Circuit {
     s.chargerLossJoule += drawn - triedUsedJoule;
     s.loadJoule += triedServedJoule;
     s.resistanceLossJoule += triedResistanceJoule;
+    s.coulombicLossJoule += triedCoulombicJoule;
+    s.selfDischargeJoule += triedSelfJoule;
+    if (charger.ends()) {
+      charger.follow(s, triedVolts);
+    }
+  }
+
+  /** The books now. */
+  EnergyBooks books(BodyState s) {
+    return new EnergyBooks(
+        s.arrayJoule,
+        s.loadJoule,
+        s.chargerLossJoule,
+        s.resistanceLossJoule,
+        s.coulombicLossJoule,
+        s.selfDischargeJoule,
+        storedJoule(s) - s.storedAtSeparation,
+        s.removedJoule);
   }
 
   /** What the battery's heater draws when it is on, W. */
@@ -172,25 +314,34 @@ final class Circuit {
   }
 
   /**
-   * One solution. An array behind a charger is a constant power; one clamped to the battery
-   * (direct) is a constant current that gives its full power at the charge voltage. Charge is
-   * limited by current, by the voltage limit through the resistance (the taper), and by zero while
-   * it is inhibited; the arrays then give only what is taken.
+   * Solves the bus for one current: that at the middle of a step, or for a step of 0 that of the
+   * moment.
    */
-  private void solve(BodyState s, double emf, double ohm, double taperOhm, double available) {
-    arrayWatts = available;
-    double load = s.loadWatts;
+  private void solve(BodyState s, double soc, double step, double given, double load) {
+    arrayWatts = given;
+    polarisationWatts = 0;
     if (s.batteryGone) {
       packVolts = 0;
       solveArraysAlone(s, load);
       return;
     }
-    double constantAmps = direct ? available / model.charging().chargeVolts() : 0;
-    double constantWatts = direct ? 0 : available;
-    double source = emf - ohm * constantAmps;
+    int piece = curve.pieceAt(soc);
+    double emf = curve.voltsIn(piece, soc);
+    double slope = curve.slopeOf(piece);
+    double constantAmps = direct ? given / model.charging().chargeVolts() : 0;
+    double constantWatts = direct ? 0 : given;
+    double atRest = emf;
+    if (locked > 0 && constantWatts + emf * constantAmps < load) {
+      double reach = soc - locked * (1 - soc);
+      int lower = curve.pieceAt(reach);
+      emf = curve.voltsIn(lower, reach);
+      slope = curve.slopeOf(lower) * (1 + locked);
+    }
+    double rise = slope / coulomb;
+    double effective = ohm + rise * step / 2;
+    double source = emf - effective * constantAmps;
     double net = constantWatts + emf * constantAmps - load;
-    double discriminant = source * source + 4 * ohm * net;
-    double free = 2 * net / (source + Math.sqrt(Math.max(0, discriminant)));
+    double discriminant = source * source + 4 * effective * net;
     if (net < 0 && (s.protectionOpen || discriminant < 0)) {
       packVolts = emf;
       if (s.protectionOpen) {
@@ -200,21 +351,14 @@ final class Circuit {
       }
       return;
     }
-    double ceiling = chargeCeiling(s, emf, taperOhm);
-    amps = Math.min(free, ceiling);
-    busVolts = emf + amps * ohm;
+    double free = 2 * net / (source + Math.sqrt(Math.max(0, discriminant)));
+    amps = free > 0 ? charger.amps(s, free, new Charger.Way(emf, ohm, rise, step)) : free;
+    busVolts = emf + amps * effective;
     packVolts = busVolts;
     feeds = true;
     servedWatts = load;
     usedWatts = load + busVolts * amps;
-  }
-
-  private double chargeCeiling(BodyState s, double emf, double ohm) {
-    double room = limitVolts - emf;
-    if (s.chargeInhibited || s.chargePathOpen || room <= ROOM_VOLTS) {
-      return 0;
-    }
-    return ohm > 0 ? Math.min(limitAmps, room / ohm) : limitAmps;
+    polarisationWatts = (emf - atRest) * amps;
   }
 
   /** The load asks for more than the battery can give at any voltage. */
@@ -247,44 +391,25 @@ final class Circuit {
     return !s.batteryGone && !s.protectionOpen;
   }
 
-  /** Whether the opened protection closes again under what the last solution shows. */
-  boolean protectionCloses(BodyState s) {
-    PowerModel.Protection protection = model.battery().protection();
-    boolean condition =
-        protection.closesOn() == ClosesOn.CHARGE ? amps > 0 : s.busOff() && !s.batteryGone;
-    return condition && cellVolts() >= protection.closeVoltsPerCell();
-  }
-
-  /** Voltage of a cell at the pack's terminals, V. */
-  double cellVolts() {
-    return packVolts / model.battery().series();
+  /** Voltage of a string at rest, V a cell. */
+  double restingCellVolts(double soc) {
+    return curve.voltsAt(soc) / model.battery().series();
   }
 
   /** Whether thermostat or charge inhibit would switch at the end of the tried step. */
   boolean wouldSwitch(BodyState s) {
     double celsius = celsius(s, nodes.triedBatteryCelsius());
-    return inhibits(s.chargeInhibited, celsius) != s.chargeInhibited
-        || heats(s, celsius) != s.heating;
+    return charger.inhibits(s.chargeInhibited, celsius) != s.chargeInhibited
+        || charger.heats(s, celsius) != s.heating;
   }
 
-  /** Moves thermostat and charge inhibit on. */
-  void regulate(BodyState s) {
+  /** Moves thermostat and charge inhibit on; true when one switched. */
+  boolean regulate(BodyState s) {
     double celsius = cellCelsius(s);
-    s.chargeInhibited = inhibits(s.chargeInhibited, celsius);
-    s.heating = heats(s, celsius);
-  }
-
-  private boolean inhibits(boolean now, double celsius) {
-    double inside = now ? PowerPhysics.CHARGE_HYSTERESIS_KELVIN : 0;
-    PowerModel.Battery battery = model.battery();
-    return celsius < battery.chargeMinC() + inside || celsius > battery.chargeMaxC() - inside;
-  }
-
-  private boolean heats(BodyState s, double celsius) {
-    if (s.busOff() || model.battery().heater().isEmpty()) {
-      return false;
-    }
-    PowerModel.Heater heater = model.battery().heater().get();
-    return celsius < (s.heating ? heater.offAboveC() : heater.onBelowC());
+    boolean inhibited = s.chargeInhibited;
+    boolean heating = s.heating;
+    s.chargeInhibited = charger.inhibits(inhibited, celsius);
+    s.heating = charger.heats(s, celsius);
+    return inhibited != s.chargeInhibited || heating != s.heating;
   }
 }

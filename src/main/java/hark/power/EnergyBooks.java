@@ -1,26 +1,52 @@
 package hark.power;
 
 /**
- * Where the energy of a run went, J. The books close: {@code arrays = loads + chargerLoss +
- * resistanceLoss + stored + removed}.
+ * Where the energy of a run went since separation, J. The books close: {@code arrays = loads +
+ * chargerLoss + resistanceLoss + coulombicLoss + selfDischarge + stored + removed}.
  *
  * @param arrays drawn from the arrays (what nobody could take was never drawn)
  * @param loads taken by the loads, heater and bursts included
  * @param chargerLoss lost between arrays and bus
- * @param resistanceLoss heat in the battery's resistance
- * @param stored energy in the battery at the end less that at the start, from its open-circuit
- *     curve, not from the flows
- * @param removed energy that left with lost strings, faded capacity or an opened battery
+ * @param resistanceLoss heat in the battery's resistance and by what cold locks away
+ * @param coulombicLoss charge that went in and does not come out again
+ * @param selfDischarge lost in the cells by themselves
+ * @param stored energy in the battery now less that at separation, from its open-circuit curve, not
+ *     from the flows
+ * @param removed energy that left with lost strings, faded capacity, an opened battery or strings
+ *     that shared their charge
  */
 public record EnergyBooks(
     double arrays,
     double loads,
     double chargerLoss,
     double resistanceLoss,
+    double coulombicLoss,
+    double selfDischarge,
     double stored,
     double removed) {
+  /** Nothing yet. */
+  public static final EnergyBooks NONE = new EnergyBooks(0, 0, 0, 0, 0, 0, 0, 0);
+
+  /** Everything that became heat without serving a load, J. */
+  public double losses() {
+    return chargerLoss + resistanceLoss + coulombicLoss + selfDischarge;
+  }
+
   /** What the books miss, J: the error of the integration. */
   public double gap() {
-    return arrays - loads - chargerLoss - resistanceLoss - stored - removed;
+    return arrays - loads - losses() - stored - removed;
+  }
+
+  /** What came on top since earlier books. */
+  public EnergyBooks minus(EnergyBooks earlier) {
+    return new EnergyBooks(
+        arrays - earlier.arrays,
+        loads - earlier.loads,
+        chargerLoss - earlier.chargerLoss,
+        resistanceLoss - earlier.resistanceLoss,
+        coulombicLoss - earlier.coulombicLoss,
+        selfDischarge - earlier.selfDischarge,
+        stored - earlier.stored,
+        removed - earlier.removed);
   }
 }

@@ -9,6 +9,9 @@ import java.util.Optional;
  * linearly.
  */
 public final class Illumination {
+  /** Grid of the light thrown back, s: linear between, a cosine is followed within 0.002. */
+  private static final double FINE_SECONDS = 120;
+
   private final double[] penumbraIn;
   private final double[] umbraIn;
   private final double[] umbraOut;
@@ -16,6 +19,9 @@ public final class Illumination {
   private final double solarConstantWatts;
 
   private final Optional<SunPath> path;
+
+  /** Height of the Sun over the ground beneath, as a sine, not below 0; on a fine grid. */
+  private final double[] thrownBack;
 
   /** All edges in turn, four a shadow. */
   private final double[] edges;
@@ -38,6 +44,7 @@ public final class Illumination {
 
   private Illumination(double[][] edges, double solarConstantWatts, Optional<SunPath> path) {
     this.path = path;
+    this.thrownBack = path.map(Illumination::thrownBack).orElse(new double[0]);
     if (edges.length != 4) {
       throw new IllegalArgumentException("shadow edges come in four arrays, found " + edges.length);
     }
@@ -82,6 +89,37 @@ public final class Illumination {
   /** Irradiance in full sunlight at the beginning, W/m². */
   public double solarConstantWatts() {
     return solarConstantWatts;
+  }
+
+  /** Irradiance in full sunlight at a time, W/m². */
+  double irradianceAt(double seconds) {
+    if (path.isEmpty()) {
+      return solarConstantWatts;
+    }
+    double[] values = path.get().irradiance();
+    return values[Math.min(values.length - 1, (int) (seconds / path.get().stepSeconds()))];
+  }
+
+  /**
+   * Sine of the Sun's height over the ground beneath, 0 at night: how strongly the Earth throws
+   * light back. Without a path half of the sunlit fraction.
+   */
+  double thrownBackAt(double seconds, double sunlit) {
+    if (thrownBack.length == 0) {
+      return PowerPhysics.ALBEDO_PHASE * sunlit;
+    }
+    double at = seconds / FINE_SECONDS;
+    int k = Math.min(thrownBack.length - 2, (int) at);
+    return thrownBack[k] + Math.min(1, at - k) * (thrownBack[k + 1] - thrownBack[k]);
+  }
+
+  private static double[] thrownBack(SunPath path) {
+    double whole = path.stepSeconds() * (path.phase().length - 1);
+    double[] fine = new double[2 + (int) Math.ceil(whole / FINE_SECONDS)];
+    for (int k = 0; k < fine.length; k++) {
+      fine[k] = Math.max(0, path.zenith(k * FINE_SECONDS));
+    }
+    return fine;
   }
 
   /** Fraction of the Sun's light that reaches the body, 0…1. */

@@ -2,9 +2,11 @@ package hark.power;
 
 import hark.power.OnboardChange.Clearing;
 import hark.power.SimulationRequest.TimedChange;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * What happens to the body: changes with their onsets, how long they stand and what clears them.
@@ -13,12 +15,11 @@ final class Onboard {
   private final List<TimedChange> changes;
   private final double[] onsets;
   private final int parallel;
+  private final List<Face> faces;
 
-  /**
-   * @param parallel strings of the whole pack
-   */
-  Onboard(List<TimedChange> events, int parallel) {
-    this.parallel = parallel;
+  Onboard(List<TimedChange> events, PowerModel model) {
+    this.parallel = model.battery().parallel();
+    this.faces = model.arrays().faces();
     changes = events.stream().sorted(Comparator.comparingDouble(Onboard::onset)).toList(); // stable
     onsets = changes.stream().mapToDouble(Onboard::onset).toArray();
   }
@@ -46,6 +47,7 @@ final class Onboard {
       int place = s.changesDone++;
       double before = circuit.storedJoule(s);
       begin(s, changes.get(place).change(), place);
+      circuit.renew(s);
       s.removedJoule += before - circuit.storedJoule(s);
     }
     for (int i = 0; i < onsets.length; i++) {
@@ -60,6 +62,12 @@ final class Onboard {
   private void begin(BodyState s, OnboardChange change, int place) {
     if (change instanceof OnboardChange.ArrayFactor array) {
       s.arrayFactor *= array.factor();
+    } else if (change instanceof OnboardChange.ArrayStringLost lost) {
+      loseFaces(s, face -> face.string().equals(lost.string()));
+    } else if (change instanceof OnboardChange.FaceLost lost) {
+      loseFaces(s, face -> face.name().equals(lost.face()));
+    } else if (change instanceof OnboardChange.PanelsStowed) {
+      s.panelsStuck = true;
     } else if (change instanceof OnboardChange.ChargePathOpen path) {
       s.chargePathOpen = true;
       s.arraysCutOff |= !path.feedsBus();
@@ -86,9 +94,20 @@ final class Onboard {
     }
   }
 
+  private void loseFaces(BodyState s, Predicate<Face> which) {
+    for (int i = 0; i < faces.size(); i++) {
+      s.facesLost |= which.test(faces.get(i)) ? 1L << i : 0;
+    }
+  }
+
   private void loseStrings(BodyState s, int count) {
+    int most = parallel - s.stringsResting;
     s.stringsLost = Math.min(parallel, s.stringsLost + count);
-    s.batteryGone |= s.stringsLost == parallel;
+    if (s.stringsLost >= most) {
+      Arrays.fill(s.restingSoc, Double.NaN); // those that rest are among the lost
+      s.stringsResting = 0;
+      s.batteryGone = true;
+    }
   }
 
   /** A change that stands until it is cleared. What power removes cannot begin while off. */

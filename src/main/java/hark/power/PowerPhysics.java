@@ -1,12 +1,42 @@
 package hark.power;
 
+import java.util.function.DoubleUnaryOperator;
+
 /** Constants of the electrical and thermal model, each with its origin. */
 final class PowerPhysics {
-  /** The simulation's step, s; shorter where something happens in between. */
-  static final double STEP_SECONDS = 60;
+  /**
+   * The simulation's longest step, s; shorter where something happens in between. Chosen on the
+   * error-cost curve that the bench prints.
+   */
+  static final double STEP_SECONDS = 300;
 
   /** Thresholds that the voltage crosses are located within this time, s. */
-  static final double EDGE_SECONDS = 0.25;
+  static final double EDGE_SECONDS = 1;
+
+  /** Nearer than this to a threshold the end of a step is looked at exactly, V. */
+  static final double NEAR_VOLTS = 0.02;
+
+  static final double DAY_SECONDS = 86_400;
+
+  /** Julian year, s. */
+  static final double YEAR_SECONDS = 365.25 * DAY_SECONDS;
+
+  /** Temperature at which the cells of the arrays have their stated efficiency, °C. Data sheets. */
+  static final double ARRAY_CELSIUS = 28;
+
+  /** Below this temperature a battery's charge gets out of reach, °C. Common practice. */
+  static final double LOCK_CELSIUS = 15;
+
+  /** No more than this share of the charge is out of reach. Assumed. */
+  static final double MOST_LOCKED = 0.5;
+
+  /**
+   * Self-discharge is stated at this temperature, °C, and doubles with each 10 K. Common practice.
+   */
+  static final double SELF_DISCHARGE_CELSIUS = 20;
+
+  /** A beacon whose pace hangs on voltage looks at it once a minute, s. Common practice. */
+  static final double PACE_SECONDS = 60;
 
   /** Temperatures of both nodes when released, °C: a deployer near room temperature. Assumed. */
   static final double CELSIUS_AT_SEPARATION = 20;
@@ -78,13 +108,40 @@ final class PowerPhysics {
 
   private PowerPhysics() {}
 
+  private static final double TABLE_COLDEST = -150;
+  private static final double TABLE_STEP = 0.25;
+  private static final double[] RESISTANCE = table(PowerPhysics::exactResistanceFactor, 25);
+  private static final double[] SELF_DISCHARGE =
+      table(c -> Math.pow(2, (c - SELF_DISCHARGE_CELSIUS) / 10), 150);
+
+  private static double[] table(DoubleUnaryOperator function, double warmest) {
+    double[] values = new double[2 + (int) Math.round((warmest - TABLE_COLDEST) / TABLE_STEP)];
+    for (int i = 0; i < values.length; i++) {
+      values[i] = function.applyAsDouble(TABLE_COLDEST + i * TABLE_STEP);
+    }
+    return values;
+  }
+
+  /** A tabled function, linear between quarters of a kelvin: within 2e-5 of its value. */
+  private static double read(double[] table, double celsius) {
+    double at = Math.max(0, (celsius - TABLE_COLDEST) / TABLE_STEP);
+    int k = Math.min((int) at, table.length - 2);
+    return table[k] + Math.min(1, at - k) * (table[k + 1] - table[k]);
+  }
+
   /** How many times its value at 25 °C a cell's resistance is; never less than once. */
   static double resistanceFactor(double celsius) {
-    if (celsius >= RESISTANCE_CELSIUS) {
-      return 1;
-    }
+    return celsius >= RESISTANCE_CELSIUS ? 1 : read(RESISTANCE, celsius);
+  }
+
+  private static double exactResistanceFactor(double celsius) {
     double inverse =
         1 / (celsius + KELVIN_AT_ZERO_CELSIUS) - 1 / (RESISTANCE_CELSIUS + KELVIN_AT_ZERO_CELSIUS);
-    return Math.exp(RESISTANCE_ACTIVATION_KELVIN * inverse);
+    return Math.max(1, Math.exp(RESISTANCE_ACTIVATION_KELVIN * inverse));
+  }
+
+  /** How many times its value at 20 °C the self-discharge is. */
+  static double selfDischargeFactor(double celsius) {
+    return read(SELF_DISCHARGE, celsius);
   }
 }

@@ -24,12 +24,12 @@ final class Recorder {
   private final SimulationRequest request;
   private final int firstGrid;
   private final float[] soc;
-  private final float[] volts;
   private final byte[] states;
   private final List<BeaconSegment> segments = new ArrayList<>();
   private final List<double[]> receiverOn = new ArrayList<>();
   private final List<Transition> transitions = new ArrayList<>();
   private final List<Probe> probes = new ArrayList<>();
+  private final List<EnergyBooks> books = new ArrayList<>();
   private final List<BodyHistory.Checkpoint> checkpoints = new ArrayList<>();
   private int written;
   private int nextProbe;
@@ -44,7 +44,6 @@ final class Recorder {
     int all = (int) Math.floor((request.endSeconds() - start) / step + GRID_SLACK) + 1;
     int size = Math.max(0, all - firstGrid);
     soc = new float[size];
-    volts = new float[size];
     states = new byte[size];
     while (probeDue() < fromSeconds) {
       nextProbe++;
@@ -77,17 +76,21 @@ final class Recorder {
     return Math.min(gridDue(), Math.min(probeDue(), checkpointDue()));
   }
 
-  /** Keeps what is due now; the circuit has just been solved for this state. */
-  @SuppressWarnings("EnumOrdinal") // the history promises ordinals
-  void keep(BodyState s, Circuit circuit) {
-    while (gridDue() <= s.seconds) {
-      soc[written] = (float) reportedSoc(s);
-      volts[written] = (float) circuit.busVolts;
-      states[written] = (byte) s.bus.ordinal();
-      written++;
+  /** Keeps what is due by now; the body has settled. */
+  void keepNow(BodyState s, Circuit circuit) {
+    if (next() > s.seconds) {
+      return;
     }
+    while (gridDue() <= s.seconds) {
+      grid(s, s.soc);
+    }
+    if (Math.min(probeDue(), checkpointDue()) > s.seconds) {
+      return;
+    }
+    circuit.measure(s);
     while (probeDue() <= s.seconds) {
-      probes.add(probe(s, circuit, probeDue()));
+      probes.add(probe(s, circuit, s.soc));
+      books.add(circuit.books(s));
       nextProbe++;
     }
     while (checkpointDue() <= s.seconds) {
@@ -96,21 +99,53 @@ final class Recorder {
     }
   }
 
-  private static double reportedSoc(BodyState s) {
-    return s.batteryGone ? 0 : Math.max(0, Math.min(1, s.soc));
+  /** Keeps what is due inside a step, from a try that ends there; the body stays as it is. */
+  void keepTried(BodyState s, Circuit circuit, double due) {
+    if (gridDue() <= due) {
+      grid(s, circuit.triedSoc());
+    }
+    if (probeDue() <= due || checkpointDue() <= due) {
+      BodyState there = s.copy();
+      circuit.keep(there);
+      there.seconds = due;
+      circuit.measure(there);
+      if (probeDue() <= due) {
+        probes.add(probe(there, circuit, there.soc));
+        books.add(circuit.books(there));
+        nextProbe++;
+      }
+      if (checkpointDue() <= due) {
+        checkpoints.add(new Kept(there));
+        nextCheckpoint++;
+      }
+    }
   }
 
-  private static Probe probe(BodyState s, Circuit circuit, double seconds) {
+  @SuppressWarnings("EnumOrdinal") // the history promises ordinals
+  private void grid(BodyState s, double charge) {
+    soc[written] = (float) reportedSoc(s, charge);
+    states[written] = (byte) s.bus.ordinal();
+    written++;
+  }
+
+  private static double reportedSoc(BodyState s, double charge) {
+    return s.batteryGone ? 0 : Math.max(0, Math.min(1, charge));
+  }
+
+  private static Probe probe(BodyState s, Circuit circuit, double charge) {
     double uptime = s.busOff() ? 0 : s.seconds - s.bootedAt;
     return new Probe(
-        seconds,
-        reportedSoc(s),
+        s.seconds,
+        reportedSoc(s, charge),
         circuit.busVolts,
         circuit.amps,
         circuit.cellCelsius(s),
         s.bus,
         s.resets,
-        uptime);
+        uptime,
+        circuit.arrayWatts,
+        s.loadWatts,
+        s.structureC);
   }
 
   void transition(double seconds, BusState to, String reason) {
@@ -138,12 +173,12 @@ final class Recorder {
         request.gridStartSeconds() + firstGrid * request.gridStepSeconds(),
         request.gridStepSeconds(),
         soc,
-        volts,
         states,
         List.copyOf(segments),
         List.copyOf(receiverOn),
         List.copyOf(transitions),
         List.copyOf(probes),
+        List.copyOf(books),
         List.copyOf(checkpoints));
   }
 }

@@ -3,10 +3,12 @@ package hark.power;
 import hark.power.PowerModel.BusState;
 
 /**
- * Simulates one body from separation: battery, temperatures, bus and beacons. Plain and readable:
- * steps of a minute, cut short where something happens. Shadow edges, onsets and timers are hit
- * exactly; thresholds of the bus, the protection, the thermostat and the charge inhibit are located
- * within a quarter of a second. Pure and single-threaded: callers run bodies in parallel.
+ * Simulates one body from separation: battery, temperatures, bus and beacons. Steps reach to the
+ * next place on a grid that all bodies share, cut short where something happens: shadow edges,
+ * onsets and timers are hit exactly; thresholds of the bus, the protection, the thermostat and the
+ * charge inhibit are located within a second. What is written down never moves a step: looking does
+ * not disturb, and a run that resumes at a place of the grid equals the whole run bit for bit. Pure
+ * and single-threaded: callers run bodies in parallel.
  */
 public final class Simulation {
   /** Changes that may follow each other at one time; the next step goes on from there. */
@@ -22,6 +24,7 @@ public final class Simulation {
   private final Illumination light;
   private final double endSeconds;
   private final BodyState s;
+  private final double stepSeconds;
   private double nextEvent;
 
   private Simulation(
@@ -29,17 +32,21 @@ public final class Simulation {
     this.model = model;
     this.light = light;
     endSeconds = request.endSeconds();
-    onboard = new Onboard(request.events(), model.battery().parallel());
+    onboard = new Onboard(request.events(), model);
     recorder = new Recorder(request, resumed == null ? 0 : resumed.seconds, resumed != null);
     circuit = new Circuit(model, light);
+    stepSeconds = Math.min(request.longestStepSeconds(), circuit.longestStepSeconds());
     bus = new Bus(model, onboard, recorder);
     timers = new BusTimers(model, onboard, bus);
     beacons = new Beacons(model, recorder);
     if (resumed == null) {
-      s = new BodyState(onboard.count(), model.beacons().size());
+      s = new BodyState(onboard.count(), model.beacons().size(), model.battery().parallel());
       s.soc = model.battery().socAtSeparation();
+      circuit.renew(s);
+      s.storedAtSeparation = circuit.storedJoule(s);
     } else {
       s = resumed.copy();
+      circuit.renew(s);
     }
   }
 
@@ -79,17 +86,9 @@ public final class Simulation {
   public static EnergyBooks energy(
       PowerModel model, Illumination light, SimulationRequest request) {
     Simulation simulation = new Simulation(model, light, request, null);
-    BodyState s = simulation.s;
-    double before = simulation.circuit.storedJoule(s);
     simulation.start();
     simulation.finish();
-    return new EnergyBooks(
-        s.arrayJoule,
-        s.loadJoule,
-        s.chargerLossJoule,
-        s.resistanceLossJoule,
-        simulation.circuit.storedJoule(s) - before,
-        s.removedJoule);
+    return simulation.circuit.books(simulation.s);
   }
 
   private static Simulation resumed(
@@ -118,6 +117,7 @@ public final class Simulation {
 
   private BodyHistory finish() {
     settle();
+    recorder.keepNow(s, circuit);
     while (s.seconds < endSeconds) {
       advance();
     }
@@ -125,31 +125,56 @@ public final class Simulation {
     return recorder.history();
   }
 
-  /** One step: to the next minute, event or crossed threshold, whichever comes first. */
+  /** One step: to the next place of the grid, event or crossed threshold, whichever comes first. */
   private void advance() {
-    double minute =
-        PowerPhysics.STEP_SECONDS * (Math.floor(s.seconds / PowerPhysics.STEP_SECONDS) + 1);
-    double target = Math.min(endSeconds, Math.min(minute, nextEvent));
+    double grid = stepSeconds * (Math.floor(s.seconds / stepSeconds) + 1);
+    double edge = light.edgeSeconds(s.nextSunEdge);
+    double target = Math.min(Math.min(endSeconds, grid), Math.min(edge, nextEvent));
     circuit.attempt(s, target - s.seconds);
     boolean crossed = asks(target);
     if (crossed) {
       target = crossing(target);
       circuit.attempt(s, target - s.seconds);
     }
+    if (recorder.next() < target) {
+      look(target);
+      circuit.attempt(s, target - s.seconds);
+    }
     circuit.keep(s);
     s.seconds = target;
-    circuit.regulate(s);
-    if (crossed || target >= nextEvent) {
+    boolean switched = circuit.regulate(s);
+    if (edge <= target) {
+      s.nextSunEdge = light.firstEdgeAfter(target, s.nextSunEdge);
+    }
+    if (crossed || switched || target >= nextEvent || (edge <= target && s.busOff())) {
       settle();
+    }
+    recorder.keepNow(s, circuit);
+  }
+
+  /** Writes down what is due inside the step, without moving the body. */
+  private void look(double target) {
+    while (recorder.next() < target) {
+      double due = recorder.next();
+      circuit.attempt(s, due - s.seconds);
+      recorder.keepTried(s, circuit, due);
     }
   }
 
   /** Whether voltages or temperatures at the end of the tried step ask for something. */
   private boolean asks(double seconds) {
-    return bus.wish(s, circuit, seconds) != Bus.Wish.NOTHING || circuit.wouldSwitch(s);
+    if (circuit.wouldSwitch(s)) {
+      return true;
+    }
+    if (circuit.surelyQuiet(s)) {
+      return false;
+    }
+    circuit.measureEnd(s);
+    return bus.wish(s, circuit, seconds, false) != Bus.Wish.NOTHING
+        || (s.sagAt == BodyState.NEVER && bus.wouldSag(s, circuit, seconds));
   }
 
-  /** The first time, to a quarter of a second, at which the body asks for something. */
+  /** The first time, to a second, at which the body asks for something. */
   private double crossing(double end) {
     double before = s.seconds;
     double after = end;
@@ -168,25 +193,31 @@ public final class Simulation {
   /** Lets everything happen that is due now, until nothing more asks for attention. */
   private void settle() {
     s.nextSunEdge = light.firstEdgeAfter(s.seconds, s.nextSunEdge);
+    boolean inBurst = s.sagAt <= s.seconds;
     for (int round = 0; round < ROUNDS; round++) {
       boolean fired = timers.fireDue(s, circuit);
-      beacons.observe(s, timers.quietOver(s));
+      circuit.renew(s);
+      beacons.observe(s, timers.quietOver(s), circuit.busVolts);
       s.loadWatts = load();
       circuit.measure(s);
-      Bus.Wish wish = bus.wish(s, circuit, s.seconds);
+      Bus.Wish wish = bus.wish(s, circuit, s.seconds, false);
+      if (wish == Bus.Wish.NOTHING && inBurst) {
+        wish = bus.wish(s, circuit, s.seconds, true);
+      }
       if (wish == Bus.Wish.NOTHING && !fired) {
         break;
       }
       bus.act(s, wish, circuit);
     }
-    recorder.keep(s, circuit);
-    nextEvent =
-        Math.min(light.edgeSeconds(s.nextSunEdge), Math.min(timers.next(s), recorder.next()));
+    bus.watch(s);
+    boolean sags = bus.wouldSag(s, circuit, s.seconds);
+    s.sagAt = sags ? beacons.nextBurst(s) : BodyState.NEVER;
+    nextEvent = Math.min(timers.next(s), beacons.nextChange(s));
   }
 
   /** Everything that the bus feeds now, W. */
   private double load() {
-    double watts = model.bus().loads().of(s.bus);
+    double watts = model.bus().loads().of(s.bus) + beacons.receiverWatts(s);
     if (s.bus == BusState.OFF) {
       return watts + s.extraWattsWhenOff;
     }

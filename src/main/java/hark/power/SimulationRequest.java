@@ -13,6 +13,7 @@ import java.util.List;
  * @param probeSeconds times at which telemetry is asked for, rising; none is answered after the end
  * @param checkpointSeconds times at which the state is kept for branching, rising; none after the
  *     end
+ * @param longestStepSeconds of the simulation, s
  */
 public record SimulationRequest(
     double endSeconds,
@@ -20,12 +21,32 @@ public record SimulationRequest(
     double gridStepSeconds,
     List<TimedChange> events,
     double[] probeSeconds,
-    double[] checkpointSeconds) {
+    double[] checkpointSeconds,
+    double longestStepSeconds) {
+  /** A request with the usual longest step. */
+  public SimulationRequest(
+      double endSeconds,
+      double gridStartSeconds,
+      double gridStepSeconds,
+      List<TimedChange> events,
+      double[] probeSeconds,
+      double[] checkpointSeconds) {
+    this(
+        endSeconds,
+        gridStartSeconds,
+        gridStepSeconds,
+        events,
+        probeSeconds,
+        checkpointSeconds,
+        PowerPhysics.STEP_SECONDS);
+  }
+
   /** Refuses times that are negative or not rising and a grid without step. */
   public SimulationRequest {
     Check.notNegative("end", endSeconds);
     Check.notNegative("start of the grid", gridStartSeconds);
     Check.positive("grid step", gridStepSeconds);
+    Check.positive("longest step", longestStepSeconds);
     events = List.copyOf(events);
     probeSeconds = probeSeconds.clone();
     checkpointSeconds = checkpointSeconds.clone();

@@ -32,4 +32,42 @@ public record SunPath(
       Check.positive("irradiance", watts);
     }
   }
+
+  private double between(double[] values, double seconds) {
+    double at = Math.max(0, Math.min(values.length - 1, seconds / stepSeconds));
+    int k = Math.min((int) at, values.length - 2);
+    return k < 0 ? values[0] : values[k] + (at - k) * (values[k + 1] - values[k]);
+  }
+
+  /** Part of the Sun's direction towards the zenith: the cosine of its distance from there. */
+  double zenith(double seconds) {
+    return inPlane(seconds) * Math.cos(between(phase, seconds));
+  }
+
+  /** Part of the Sun's direction along the flight. */
+  double along(double seconds) {
+    return -inPlane(seconds) * Math.sin(between(phase, seconds));
+  }
+
+  /** Part of the Sun's direction along the orbit normal. */
+  double across(double seconds) {
+    return between(sinBeta, seconds);
+  }
+
+  private double inPlane(double seconds) {
+    double across = between(sinBeta, seconds);
+    return Math.sqrt(Math.max(0, 1 - across * across));
+  }
+
+  /** Cosine of the angle between the Sun and a direction among the stars. */
+  double cosineTo(double[] skyDirection, double seconds) {
+    double sum = 0;
+    double squares = 0;
+    for (int axis = 0; axis < 3; axis++) {
+      double part = between(direction[axis], seconds);
+      sum += part * skyDirection[axis];
+      squares += part * part;
+    }
+    return sum / Math.sqrt(squares);
+  }
 }

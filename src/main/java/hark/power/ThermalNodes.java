@@ -6,7 +6,12 @@ package hark.power;
  */
 final class ThermalNodes {
   private final PowerModel.Thermal thermal;
-  private final double sunHeatWatts;
+  private final Illumination light;
+
+  /** Watts for each W/m² of direct sunlight, and of sunlight on the ground beneath. */
+  private final double sunHeatArea;
+
+  private final double thrownBackArea;
   private final double earthHeatWatts;
 
   /** Radiated watts over the fourth power of kelvins. */
@@ -15,12 +20,13 @@ final class ThermalNodes {
   private double triedBatteryC;
   private double triedStructureC;
 
-  ThermalNodes(PowerModel.Thermal thermal, double solarConstantWatts) {
+  ThermalNodes(PowerModel.Thermal thermal, Illumination light) {
     this.thermal = thermal;
+    this.light = light;
     double area = thermal.areaSquareMeters();
-    double albedo = PowerPhysics.ALBEDO * PowerPhysics.EARTH_VIEW * PowerPhysics.ALBEDO_PHASE;
     double meanProjection = 0.25; // Cauchy
-    sunHeatWatts = thermal.absorptivity() * area * solarConstantWatts * (meanProjection + albedo);
+    sunHeatArea = thermal.absorptivity() * area * meanProjection;
+    thrownBackArea = thermal.absorptivity() * area * PowerPhysics.ALBEDO * PowerPhysics.EARTH_VIEW;
     earthHeatWatts =
         thermal.emissivity() * area * PowerPhysics.EARTH_INFRARED * PowerPhysics.EARTH_VIEW;
     radiation = thermal.emissivity() * PowerPhysics.STEFAN_BOLTZMANN * area;
@@ -40,7 +46,10 @@ final class ThermalNodes {
     double kelvin = s.structureC + PowerPhysics.KELVIN_AT_ZERO_CELSIUS;
     double cubed = radiation * kelvin * kelvin * kelvin;
     double across = coupling * (s.batteryC - s.structureC);
-    double into = sunHeatWatts * sunlit + earthHeatWatts + structureWatts + across - cubed * kelvin;
+    double middle = s.seconds + step / 2;
+    double heatArea = sunHeatArea * sunlit + thrownBackArea * light.thrownBackAt(middle, sunlit);
+    double sunWatts = light.irradianceAt(middle) * heatArea;
+    double into = sunWatts + earthHeatWatts + structureWatts + across - cubed * kelvin;
     double stiffness = stiffness(thermal.structureJoulePerKelvin(), step * (4 * cubed + coupling));
     triedStructureC = s.structureC + step * into / stiffness;
     double batteryStiffness = stiffness(thermal.batteryJoulePerKelvin(), step * coupling);

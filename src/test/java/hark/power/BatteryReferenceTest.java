@@ -81,19 +81,21 @@ class BatteryReferenceTest {
       body.cellAreaSquareMeters = 0;
       Circuit circuit = new Circuit(body.model(), Bodies.fullSun());
       OpenCircuit curve = new OpenCircuit(body.wholeBattery.openCircuit(), 1);
-      BodyState s = new BodyState(0, 0);
+      BodyState s = new BodyState(0, 0, 1);
       s.soc = set.get("s0");
       s.batteryC = WARM_CELSIUS;
       s.bus = PowerModel.BusState.NOMINAL;
+      circuit.renew(s);
       double amps = set.get("I_A");
       double ohm = body.wholeBattery.cellResistanceOhm();
       double step = 1;
-      double middle = amps * step / 2 / circuit.capacityCoulomb(s);
+      double middle = amps * step / 2 / circuit.capacityCoulomb();
       do {
         s.loadWatts = amps * (curve.voltsAt(s.soc - middle) - amps * ohm);
         circuit.attempt(s, step);
         circuit.keep(s);
         s.seconds += step;
+        circuit.measure(s);
       } while (circuit.busVolts > set.get("Vmin"));
       String name = name(row);
       assertEquals(number(row, "r1"), s.seconds, 2 * step, name);

@@ -1,0 +1,61 @@
+package hark.power;
+
+/** Array power at the bus of one body against time. */
+final class ArraySource {
+  private final PowerModel model;
+  private final Illumination light;
+  private final SunView view;
+  private final boolean albedo;
+  private final double perKelvin;
+
+  /** Watts at the bus for each W/m² and m² at the stated temperature, as things are now. */
+  private double gain;
+
+  ArraySource(PowerModel model, Illumination light) {
+    this.model = model;
+    this.light = light;
+    view = new SunView(model, light);
+    albedo = model.arrays().nature().albedo();
+    perKelvin = model.arrays().nature().perKelvin();
+  }
+
+  double longestStepSeconds() {
+    return view.longestStepSeconds();
+  }
+
+  /** Whether the power changes within a step in steady sunlight. */
+  boolean swings() {
+    return view.longestStepSeconds() < Double.POSITIVE_INFINITY;
+  }
+
+  /** Takes on what has changed on board. */
+  void configure(BodyState s) {
+    view.configure(s.facesLost, s.unfolded);
+    PowerModel.Arrays arrays = model.arrays();
+    double kept = 1 - arrays.nature().lossPerYear();
+    double aged = s.years == 0 ? 1 : Math.pow(kept, s.years);
+    gain =
+        arrays.cellEfficiency()
+            * (1 - arrays.losses())
+            * model.charging().efficiency()
+            * s.arrayFactor
+            * aged;
+  }
+
+  /** Power at the bus if it is wanted, W. */
+  double watts(BodyState s, double seconds, double sunlit) {
+    if (s.arraysCutOff) {
+      return 0;
+    }
+    double area = sunlit > 0 ? sunlit * view.areaAt(seconds) : 0;
+    if (albedo) {
+      double back = PowerPhysics.ALBEDO * PowerPhysics.EARTH_VIEW;
+      area += back * light.thrownBackAt(seconds, sunlit) * view.totalArea();
+    }
+    if (area == 0) {
+      return 0;
+    }
+    double heat = 1 + perKelvin * (s.structureC - PowerPhysics.ARRAY_CELSIUS);
+    return gain * light.irradianceAt(seconds) * area * Math.max(0, heat);
+  }
+}

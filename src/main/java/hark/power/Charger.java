@@ -1,0 +1,101 @@
+package hark.power;
+
+import hark.power.PowerModel.Scheme;
+
+/** What limits the current into the battery: charger, taper, temperature; and the thermostat. */
+final class Charger {
+  /** Less room than this below the voltage limit is none: rounding, not charge, V. */
+  private static final double ROOM_VOLTS = 1e-9;
+
+  private final PowerModel.Battery battery;
+  private final PowerModel.Charging charging;
+  private final PowerModel.Heater heater;
+  private final double limitAmps;
+  private final double limitVolts;
+  private final double efficiency;
+
+  /** Current at the end of the last taper, A; infinite when there was none. */
+  private double taperEndAmps;
+
+  Charger(PowerModel model, double fullVolts) {
+    battery = model.battery();
+    charging = model.charging();
+    heater = battery.heater().orElse(null);
+    boolean direct = charging.scheme() == Scheme.DIRECT;
+    limitAmps = direct ? Double.POSITIVE_INFINITY : charging.maxCurrentAmps();
+    limitVolts = Math.min(charging.chargeVolts(), fullVolts);
+    efficiency = battery.behaviour().coulombicEfficiency();
+  }
+
+  /**
+   * The battery as the charger sees it.
+   *
+   * @param emf voltage without current, V
+   * @param ohm its resistance
+   * @param rise of the voltage without current, V for each coulomb
+   * @param step time over which the current is meant, s; 0 for a moment
+   */
+  record Way(double emf, double ohm, double rise, double step) {}
+
+  /** Mean current over the step when so much is there to take, A. */
+  double amps(BodyState s, double free, Way way) {
+    taperEndAmps = Double.POSITIVE_INFINITY;
+    double room = limitVolts - way.emf();
+    if (s.chargeInhibited || s.chargePathOpen || s.chargeEnded || room <= ROOM_VOLTS) {
+      taperEndAmps = s.chargeEnded || room > ROOM_VOLTS ? Double.POSITIVE_INFINITY : 0;
+      return 0;
+    }
+    double wanted = Math.min(free, limitAmps);
+    if (way.step() == 0) {
+      return wanted * way.ohm() > room ? room / way.ohm() : wanted;
+    }
+    return taper(wanted, room, way);
+  }
+
+  /**
+   * Constant current until the terminals reach the limit, then an exponential: exact on a straight
+   * piece of the open-circuit curve.
+   */
+  private double taper(double wanted, double room, Way way) {
+    double rise = way.rise() * efficiency;
+    double constant = (room - wanted * way.ohm()) / (wanted * rise);
+    if (constant >= way.step()) {
+      return wanted;
+    }
+    double before = Math.max(0, constant);
+    double left = room - wanted * rise * before;
+    double decay = Math.exp(-(way.step() - before) * rise / way.ohm()); // 0 without resistance
+    taperEndAmps = way.ohm() > 0 ? left / way.ohm() * decay : 0;
+    return (wanted * before + left / rise * (1 - decay)) / way.step();
+  }
+
+  /** Whether a taper ends at all. */
+  boolean ends() {
+    return charging.endAmps() > 0;
+  }
+
+  /**
+   * Ends the charge when its taper has run out, and takes it up again when the voltage has fallen.
+   */
+  void follow(BodyState s, double volts) {
+    if (s.chargeEnded) {
+      s.chargeEnded = !(volts < charging.resumeVolts());
+    } else {
+      s.chargeEnded = taperEndAmps < charging.endAmps();
+    }
+  }
+
+  /** Whether charging is inhibited at a temperature. */
+  boolean inhibits(boolean now, double celsius) {
+    double inside = now ? PowerPhysics.CHARGE_HYSTERESIS_KELVIN : 0;
+    return celsius < battery.chargeMinC() + inside || celsius > battery.chargeMaxC() - inside;
+  }
+
+  /** Whether the heater is on at a temperature. */
+  boolean heats(BodyState s, double celsius) {
+    if (heater == null || s.busOff()) {
+      return false;
+    }
+    return celsius < (s.heating ? heater.offAboveC() : heater.onBelowC());
+  }
+}
