@@ -108,21 +108,10 @@ public final class BodyRun {
   }
 
   private EnergyBooks mean(int t) {
-    double[] sums = new double[6];
+    EnergyBooks sum = EnergyBooks.NONE;
     for (int k = 0; k < histories.length; k++) {
-      EnergyBooks books = Readings.books(histories[k]).get(t);
-      double[] row = {
-        books.arrays(),
-        books.loads(),
-        books.chargerLoss(),
-        books.resistanceLoss(),
-        books.stored(),
-        books.removed()
-      };
-      for (int i = 0; i < sums.length; i++) {
-        sums[i] += sample.weight()[k] * row[i];
-      }
+      sum = sum.plus(Readings.books(histories[k]).get(t), sample.weight()[k]);
     }
-    return new EnergyBooks(sums[0], sums[1], sums[2], sums[3], sums[4], sums[5]);
+    return sum;
   }
 }

@@ -39,14 +39,19 @@ public record EnergyBooks(
 
   /** What came on top since earlier books. */
   public EnergyBooks minus(EnergyBooks earlier) {
+    return plus(earlier, -1);
+  }
+
+  /** These books and others times a weight, entry by entry. */
+  public EnergyBooks plus(EnergyBooks other, double weight) {
     return new EnergyBooks(
-        arrays - earlier.arrays,
-        loads - earlier.loads,
-        chargerLoss - earlier.chargerLoss,
-        resistanceLoss - earlier.resistanceLoss,
-        coulombicLoss - earlier.coulombicLoss,
-        selfDischarge - earlier.selfDischarge,
-        stored - earlier.stored,
-        removed - earlier.removed);
+        arrays + weight * other.arrays,
+        loads + weight * other.loads,
+        chargerLoss + weight * other.chargerLoss,
+        resistanceLoss + weight * other.resistanceLoss,
+        coulombicLoss + weight * other.coulombicLoss,
+        selfDischarge + weight * other.selfDischarge,
+        stored + weight * other.stored,
+        removed + weight * other.removed);
   }
 }
