@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param notes what the program made of the folder by itself; nothing to mend
  * @param defaults keys that were not written and what is taken for them
  * @param notComputed keys that are read and checked while nothing is computed from them yet
+ * @param numbers of the spacecraft, in the order read; none when there is a problem
  */
 public record MissionCheck(
     Optional<Mission> mission,
@@ -21,7 +22,8 @@ public record MissionCheck(
     List<Problem> warnings,
     List<Problem> notes,
     List<DefaultUsed> defaults,
-    List<String> notComputed) {
+    List<String> notComputed,
+    List<MissionNumber> numbers) {
   /** The mission; throws {@link BadInput} with every problem when there is none. */
   public Mission orThrow() {
     return mission.orElseThrow(() -> new BadInput(problems));

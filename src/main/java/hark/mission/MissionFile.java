@@ -36,12 +36,11 @@ record MissionFile(
   /**
    * Reads the file; problems, warnings and defaults are left in {@code reading}.
    *
+   * @param tree the whole file
    * @param folder where the element-set files lie
    * @return empty when there is any problem
    */
-  static Optional<MissionFile> read(
-      String fileName, String yaml, FolderSource folder, Reading reading) {
-    YamlTree tree = YamlTree.parse(fileName, yaml, reading.problems);
+  static Optional<MissionFile> read(YamlTree tree, FolderSource folder, Reading reading) {
     if (tree.isNothing()) {
       return Optional.empty();
     }

@@ -4,6 +4,7 @@ import hark.plan.Procedure;
 import hark.power.Face;
 import hark.problem.BadInput;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Puts a mission together from the files of a folder, wherever they lie. */
@@ -22,10 +23,29 @@ public final class Missions {
     return check(folder).orThrow();
   }
 
+  /**
+   * Reads a mission as if some keys of its {@code mission.yaml} had other values.
+   *
+   * @param overrides YAML by dotted key path, as problems and defaults print it; items of lists by
+   *     number or name; {@code null} takes a key away; laid over the file in the map's order
+   * @throws BadInput with every problem; those of an override point to {@code --what-if KEY=VALUE}
+   */
+  public static Mission read(FolderSource folder, Map<String, String> overrides) {
+    return check(folder, overrides).orThrow();
+  }
+
   /** Reads a mission and reports every problem, warning and default; throws nothing for them. */
   public static MissionCheck check(FolderSource folder) {
+    return check(folder, Map.of());
+  }
+
+  /** The same with other values for some keys, as in {@link #read(FolderSource, Map)}. */
+  public static MissionCheck check(FolderSource folder, Map<String, String> overrides) {
     Reading reading = Reading.first();
-    Optional<MissionFile> file = missionFile(folder, reading);
+    Overrides whatIf = new Overrides(overrides);
+    YamlTree tree = missionTree(folder, whatIf, reading);
+    Optional<MissionFile> file = MissionFile.read(tree, folder, reading);
+    whatIf.explain(reading);
     Optional<CausesFile> causes = causes(folder, file.map(Missions::faces), reading);
     List<Procedure> procedures = Procedures.with(folder, reading.problems, reading.warnings);
     Optional<Mission> mission =
@@ -38,22 +58,27 @@ public final class Missions {
         List.copyOf(reading.warnings),
         causes.map(CausesFile::notes).orElse(List.of()),
         List.copyOf(reading.defaults),
-        List.copyOf(reading.notComputed));
+        List.copyOf(reading.notComputed),
+        mission.isPresent() ? MissionNumbers.of(tree, reading.numbers) : List.of());
   }
 
-  private static Optional<MissionFile> missionFile(FolderSource folder, Reading reading) {
+  /** The mission file with other values in their places; nothing when it cannot be read. */
+  private static YamlTree missionTree(FolderSource folder, Overrides overrides, Reading reading) {
     String label = folder.label(MISSION_FILE);
+    YamlTree none = YamlTree.nothing(label, "");
     try {
       Optional<String> yaml = folder.text(MISSION_FILE);
       if (yaml.isEmpty()) {
         reading.problems.addAll(
             BadInput.of("there is no " + MISSION_FILE, label, "write it, or name another folder")
                 .problems());
+        return none;
       }
-      return yaml.flatMap(text -> MissionFile.read(label, text, folder, reading));
+      YamlTree file = YamlTree.parse(label, yaml.get(), reading.problems);
+      return file.isNothing() ? none : overrides.over(file, reading.problems);
     } catch (BadInput bad) {
       reading.problems.addAll(bad.problems());
-      return Optional.empty();
+      return none;
     }
   }
 

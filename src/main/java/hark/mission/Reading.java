@@ -26,6 +26,9 @@ final class Reading {
   /** Paths of all keys that were asked for, written or not. */
   final Set<String> known = new LinkedHashSet<>();
 
+  /** Numbers met, written or taken by default, by path. */
+  final Map<String, MissionNumbers.Met> numbers = new LinkedHashMap<>();
+
   private final Map<String, Uncertain> uncertain = new LinkedHashMap<>();
   private final Map<String, Double> drawn;
   private final boolean first;
@@ -68,6 +71,17 @@ final class Reading {
     uncertain.putIfAbsent(at.path(), number);
     Double value = drawn.get(at.path());
     return span.clamp(value == null ? number.mean() : value);
+  }
+
+  /** Remembers a number for those who ask what is there to be changed. */
+  void met(YamlTree at, Uncertain number, Span span) {
+    met(new MissionNumbers.Met(at.path(), number, span, false));
+  }
+
+  void met(MissionNumbers.Met number) {
+    if (first) {
+      numbers.put(number.path(), number);
+    }
   }
 
   /** Remembers that a key is known, written or not. */

@@ -146,6 +146,7 @@ final class Section {
     YamlTree value = get(key);
     if (value.isNothing()) {
       noteDefault(value, otherwise);
+      reading.met(value, otherwise, span);
       return reading.value(value, otherwise, span);
     }
     return body(value, span);
@@ -167,7 +168,7 @@ final class Section {
       return reading.drawnValue(value, span);
     }
     Optional<Uncertain> number = UncertainNumbers.read(value, span, reading.problems);
-    number.ifPresent(n -> warnIfUnusual(value, n, span));
+    number.ifPresent(n -> meet(value, n, span));
     return number.map(n -> reading.value(value, n, span)).orElse(span.clamp(0));
   }
 
@@ -198,6 +199,7 @@ final class Section {
     YamlTree value = get(key);
     if (value.isNothing()) {
       noteDefault(value, otherwise);
+      reading.met(value, otherwise, span);
       return otherwise;
     }
     return uncertain(value, span);
@@ -205,7 +207,7 @@ final class Section {
 
   private Uncertain uncertain(YamlTree value, Span span) {
     Optional<Uncertain> number = UncertainNumbers.read(value, span, reading.problems);
-    number.ifPresent(n -> warnIfUnusual(value, n, span));
+    number.ifPresent(n -> meet(value, n, span));
     return number.orElse(Uncertain.of(span.clamp(0)));
   }
 
@@ -218,6 +220,7 @@ final class Section {
     YamlTree value = get(key);
     if (value.isNothing()) {
       noteDefault(value, Uncertain.of(otherwise));
+      reading.met(value, Uncertain.of(otherwise), span);
       return otherwise;
     }
     return mean(value, span);
@@ -232,6 +235,11 @@ final class Section {
           "write the number alone");
     }
     return span.clamp(number.mean());
+  }
+
+  private void meet(YamlTree value, Uncertain number, Span span) {
+    reading.met(value, number, span);
+    warnIfUnusual(value, number, span);
   }
 
   private void warnIfUnusual(YamlTree value, Uncertain number, Span span) {
@@ -267,7 +275,10 @@ final class Section {
   }
 
   int whole(String key, int min, int max) {
-    return YamlValues.whole(require(key), min, max, reading.problems).orElse(min);
+    YamlTree value = require(key);
+    int read = YamlValues.whole(value, min, max, reading.problems).orElse(min);
+    reading.met(new MissionNumbers.Met(value.path(), Uncertain.of(read), Span.of(min, max), true));
+    return read;
   }
 
   String text(String key) {

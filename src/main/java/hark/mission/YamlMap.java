@@ -13,6 +13,9 @@ import java.util.Set;
  * A map being read: remembers which keys were asked for, and at the end names those nobody knows.
  */
 public final class YamlMap {
+  /** How a problem with an unknown key ends. */
+  static final String UNKNOWN = "' is not a key here";
+
   private final YamlTree node;
   private final Problems problems;
   private final Set<String> known = new LinkedHashSet<>();
@@ -79,8 +82,7 @@ public final class YamlMap {
   /** A misspelt key that had to be there is one problem, not two. */
   private void addUnknown(String key, YamlTree value) {
     Problem unknown =
-        new Problem(
-            "'" + key + "' is not a key here", value.where(), NearestWord.advice(key, known));
+        new Problem("'" + key + UNKNOWN, value.where(), NearestWord.advice(key, known));
     Problem absent = NearestWord.find(key, known).map(missing::remove).orElse(null);
     if (absent == null) {
       problems.add(unknown);

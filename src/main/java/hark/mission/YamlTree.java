@@ -1,5 +1,6 @@
 package hark.mission;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,6 +22,8 @@ public final class YamlTree {
     /** Written as {@code null}, {@code ~} or left empty, or not written at all. */
     NOTHING
   }
+
+  private static final int NO_LINE = 0;
 
   private final String file;
   private final int line;
@@ -77,12 +80,47 @@ public final class YamlTree {
     return new YamlTree(place, Kind.NOTHING, "", false, Children.NONE);
   }
 
+  /** A node that stands in no file: {@code origin} says in words where it comes from. */
+  static YamlTree nothing(String origin, String path) {
+    return nothing(new Place(origin, NO_LINE, path));
+  }
+
+  /** This node and all below it as if they came from {@code origin}, which has no lines. */
+  YamlTree movedTo(String origin, String newPath) {
+    Map<String, YamlTree> moved = new LinkedHashMap<>();
+    entries.forEach((key, value) -> moved.put(key, value.movedTo(origin, newPath + "." + key)));
+    List<YamlTree> list = new ArrayList<>();
+    for (YamlTree item : items) {
+      list.add(item.movedTo(origin, newPath + "[" + list.size() + "]"));
+    }
+    return new YamlTree(
+        new Place(origin, NO_LINE, newPath),
+        kind,
+        text,
+        quoted,
+        new Children(Collections.unmodifiableMap(moved), List.copyOf(list)));
+  }
+
+  /** This map, or a new one in the place of nothing, with another value for a key. */
+  YamlTree with(String key, YamlTree value) {
+    Map<String, YamlTree> changed = new LinkedHashMap<>(entries);
+    changed.put(key, value);
+    return map(new Place(file, line, path), changed);
+  }
+
+  /** This list with another item at an index. */
+  YamlTree with(int index, YamlTree item) {
+    List<YamlTree> changed = new ArrayList<>(items);
+    changed.set(index, item);
+    return list(new Place(file, line, path), changed);
+  }
+
   /** The file's name as given to {@link #parse}. */
   public String file() {
     return file;
   }
 
-  /** Line, from 1; of the key where the node is the value of one. */
+  /** Line, from 1 (0 for what stands in no file); of the key where the node is the value of one. */
   public int line() {
     return line;
   }
@@ -94,6 +132,9 @@ public final class YamlTree {
 
   /** File, line and key, as problems name them. */
   public String where() {
+    if (line == NO_LINE) {
+      return file;
+    }
     return path.isEmpty() ? file + ":" + line : file + ":" + line + " " + path;
   }
 
