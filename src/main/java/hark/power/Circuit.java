@@ -27,7 +27,7 @@ final class Circuit {
   private final double packCoulomb;
   private final double heaterWatts;
   private final double selfDischargePerSecond;
-  private final double damageVolts;
+  private final double damageSoc;
 
   // What the present configuration makes of the pack.
   private double coulomb;
@@ -57,6 +57,12 @@ final class Circuit {
 
   private double ohm;
   private double locked;
+
+  /** Piece of the open-circuit curve, its voltage without load and what it rises by, V. */
+  private int piece;
+
+  private double atRest;
+  private double slopeVolts;
   private double usedWatts;
   private double servedWatts;
   private double polarisationWatts;
@@ -85,7 +91,7 @@ final class Circuit {
     packCoulomb = battery.cellCapacityAh() * 3600 * battery.parallel();
     heaterWatts = battery.heater().map(PowerModel.Heater::watts).orElse(0.0);
     selfDischargePerSecond = cells.selfDischargePerMonth() / (30 * PowerPhysics.DAY_SECONDS);
-    damageVolts = cells.damageVoltsPerCell() * battery.series();
+    damageSoc = curve.socAt(cells.damageVoltsPerCell() * battery.series());
     nodes = new ThermalNodes(model.thermal(), light);
   }
 
@@ -220,7 +226,7 @@ final class Circuit {
       return;
     }
     double moved = amps * step;
-    double emf = curve.voltsAt(s.soc);
+    double emf = atRest;
     if (amps > 0 && cells.coulombicEfficiency() < 1) {
       double lost = moved * (1 - cells.coulombicEfficiency());
       triedCoulombicJoule = lost * emf;
@@ -244,16 +250,19 @@ final class Circuit {
     if (!steady || !triedFed || s.batteryGone || s.protectionOpen || direct) {
       return false;
     }
-    double change = triedSoc - s.soc;
-    double reach = amps < 0 ? triedSoc - locked * (1 - triedSoc) : triedSoc;
-    double end = curve.voltsAt(reach) + amps * ohm;
-    double sag = s.burstWatts > 0 ? BURST_SLACK * s.burstWatts / end * ohm : 0;
-    double least = Math.min(end, triedVolts) - sag;
-    double most = Math.max(end, triedVolts);
-    return Math.abs(change) < 0.2
-        && least > s.floorVolts + PowerPhysics.NEAR_VOLTS
+    if (triedSoc < STEEP_SOC) {
+      return false;
+    }
+    double half = slopeVolts * (triedSoc - s.soc) / 2;
+    double least = triedVolts + Math.min(0, half);
+    double most = triedVolts + Math.max(0, half);
+    least -= BURST_SLACK * s.burstWatts / least * ohm;
+    return least > s.floorVolts + PowerPhysics.NEAR_VOLTS
         && most < s.ceilingVolts - PowerPhysics.NEAR_VOLTS;
   }
+
+  /** Below this state of charge the open-circuit curve is steep and bends. */
+  private static final double STEEP_SOC = 0.15;
 
   /** A burst sags by this much more than its power over the voltage without it. */
   private static final double BURST_SLACK = 1.3;
@@ -278,7 +287,7 @@ final class Circuit {
 
   /** Keeps the tried step. */
   void keep(BodyState s) {
-    if (!s.batteryGone && curve.voltsAt(triedSoc) < damageVolts) {
+    if (triedSoc < damageSoc && !s.batteryGone) {
       s.damagedSeconds += triedStep;
     }
     s.soc = triedSoc;
@@ -325,18 +334,19 @@ final class Circuit {
       solveArraysAlone(s, load);
       return;
     }
-    int piece = curve.pieceAt(soc);
+    piece = curve.pieceNear(piece, soc);
     double emf = curve.voltsIn(piece, soc);
     double slope = curve.slopeOf(piece);
     double constantAmps = direct ? given / model.charging().chargeVolts() : 0;
     double constantWatts = direct ? 0 : given;
-    double atRest = emf;
+    atRest = emf;
     if (locked > 0 && constantWatts + emf * constantAmps < load) {
       double reach = soc - locked * (1 - soc);
-      int lower = curve.pieceAt(reach);
+      int lower = curve.pieceNear(piece, reach);
       emf = curve.voltsIn(lower, reach);
       slope = curve.slopeOf(lower) * (1 + locked);
     }
+    slopeVolts = slope;
     double rise = slope / coulomb;
     double effective = ohm + rise * step / 2;
     double source = emf - effective * constantAmps;

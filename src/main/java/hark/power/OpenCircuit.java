@@ -115,6 +115,18 @@ public final class OpenCircuit {
     return piece;
   }
 
+  /** As {@link #pieceAt(double)}, begun at a piece near by. */
+  int pieceNear(int near, double stateOfCharge) {
+    int piece = near;
+    while (piece + 1 < slope.length && stateOfCharge >= soc[piece + 1]) {
+      piece++;
+    }
+    while (piece > 0 && stateOfCharge < soc[piece]) {
+      piece--;
+    }
+    return piece;
+  }
+
   /** Pack voltage on a piece, V. */
   double voltsIn(int piece, double stateOfCharge) {
     return volts[piece] + slope[piece] * (stateOfCharge - soc[piece]);
