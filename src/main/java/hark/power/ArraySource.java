@@ -23,9 +23,9 @@ final class ArraySource {
     return view.longestStepSeconds();
   }
 
-  /** Whether the power changes within a step in steady sunlight. */
+  /** Whether the power changes with time in steady sunlight. */
   boolean swings() {
-    return view.longestStepSeconds() < Double.POSITIVE_INFINITY;
+    return view.follows();
   }
 
   /** Takes on what has changed on board. */
@@ -40,6 +40,20 @@ final class ArraySource {
             * model.charging().efficiency()
             * s.arrayFactor
             * aged;
+  }
+
+  /** Power at the bus in full sunlight now, a little more than that when the cells are cold, W. */
+  double fullSunWatts(BodyState s) {
+    return gain * light.irradianceAt(s.seconds) * view.areaAt(s.seconds);
+  }
+
+  /** Fills in what a body that glides gets from its arrays. */
+  void fill(Lanes to, int i, BodyState s) {
+    double on = s.arraysCutOff ? 0 : gain;
+    double back = albedo ? PowerPhysics.ALBEDO * PowerPhysics.EARTH_VIEW * view.totalArea() : 0;
+    to.sunGain[i] = on * view.areaAt(s.seconds);
+    to.backGain[i] = on * back;
+    to.perKelvin[i] = perKelvin;
   }
 
   /** Power at the bus if it is wanted, W. */

@@ -122,9 +122,10 @@ final class BodyState implements Cloneable {
   double loadWatts;
 
   // Energy so far, J.
-  double arrayJoule;
+  /** Array energy that was wanted, behind the charger. */
+  double usedJoule;
+
   double loadJoule;
-  double chargerLossJoule;
   double resistanceLossJoule;
   double coulombicLossJoule;
   double selfDischargeJoule;

@@ -42,7 +42,6 @@ final class Charger {
     taperEndAmps = Double.POSITIVE_INFINITY;
     double room = limitVolts - way.emf();
     if (s.chargeInhibited || s.chargePathOpen || s.chargeEnded || room <= ROOM_VOLTS) {
-      taperEndAmps = s.chargeEnded || room > ROOM_VOLTS ? Double.POSITIVE_INFINITY : 0;
       return 0;
     }
     double wanted = Math.min(free, limitAmps);
@@ -52,21 +51,78 @@ final class Charger {
     return taper(wanted, room, way);
   }
 
-  /**
-   * Constant current until the terminals reach the limit, then an exponential: exact on a straight
-   * piece of the open-circuit curve.
-   */
+  /** As {@link #taper(double, double, double, double, double)}, noting where the taper stands. */
   private double taper(double wanted, double room, Way way) {
     double rise = way.rise() * efficiency;
-    double constant = (room - wanted * way.ohm()) / (wanted * rise);
-    if (constant >= way.step()) {
+    double mean = taper(wanted, room, rise, way.ohm(), way.step());
+    if (mean < wanted) {
+      double left = room - mean * rise * way.step();
+      taperEndAmps = way.ohm() > 0 ? left / way.ohm() : 0;
+    }
+    return mean;
+  }
+
+  /**
+   * Mean current of a step: constant until the terminals reach the limit, then an exponential;
+   * exact on a straight piece of the open-circuit curve.
+   *
+   * @param wanted current that the charger would give, A
+   * @param room from the voltage without current to the limit, V
+   * @param rise of the voltage without current, V for each coulomb
+   */
+  static double taper(double wanted, double room, double rise, double ohm, double step) {
+    if (room <= ROOM_VOLTS) {
+      return 0;
+    }
+    double constant = (room - wanted * ohm) / (wanted * rise);
+    if (constant >= step) {
       return wanted;
     }
     double before = Math.max(0, constant);
     double left = room - wanted * rise * before;
-    double decay = Math.exp(-(way.step() - before) * rise / way.ohm()); // 0 without resistance
-    taperEndAmps = way.ohm() > 0 ? left / way.ohm() * decay : 0;
-    return (wanted * before + left / rise * (1 - decay)) / way.step();
+    double decay = Math.exp(-(step - before) * rise / ohm); // 0 without resistance
+    return (wanted * before + left / rise * (1 - decay)) / step;
+  }
+
+  /** Fills in what limits a body that glides. */
+  void fill(Lanes to, int i, BodyState s, double celsius) {
+    boolean shut = s.chargeInhibited || s.chargePathOpen || s.chargeEnded;
+    to.limitAmps[i] = shut ? 0 : limitAmps;
+    to.limitVolts[i] = limitVolts;
+    to.endAmps[i] = charging.endAmps();
+    if (s.chargeEnded) {
+      to.floorVolts[i] = Math.max(to.floorVolts[i], charging.resumeVolts());
+    }
+    to.coldestC[i] = coldest(s, celsius);
+    to.warmestC[i] = warmest(s, celsius);
+  }
+
+  /** Below this temperature thermostat or inhibit switches, °C. */
+  private double coldest(BodyState s, double celsius) {
+    double inhibit = Double.NEGATIVE_INFINITY;
+    if (!s.chargeInhibited) {
+      inhibit = battery.chargeMinC();
+    } else if (celsius > (battery.chargeMinC() + battery.chargeMaxC()) / 2) {
+      inhibit = battery.chargeMaxC() - PowerPhysics.CHARGE_HYSTERESIS_KELVIN;
+    }
+    boolean waits = heater != null && !s.busOff() && !s.heating;
+    return waits ? Math.max(inhibit, heater.onBelowC()) : inhibit;
+  }
+
+  /** Above this temperature thermostat or inhibit switches, °C. */
+  private double warmest(BodyState s, double celsius) {
+    double inhibit = Double.POSITIVE_INFINITY;
+    if (!s.chargeInhibited) {
+      inhibit = battery.chargeMaxC();
+    } else if (celsius <= (battery.chargeMinC() + battery.chargeMaxC()) / 2) {
+      inhibit = battery.chargeMinC() + PowerPhysics.CHARGE_HYSTERESIS_KELVIN;
+    }
+    return s.heating ? Math.min(inhibit, heater.offAboveC()) : inhibit;
+  }
+
+  /** Current at the end of the last taper, A; infinite when the last current was none. */
+  double taperEndAmps() {
+    return taperEndAmps;
   }
 
   /** Whether a taper ends at all. */
@@ -77,11 +133,11 @@ final class Charger {
   /**
    * Ends the charge when its taper has run out, and takes it up again when the voltage has fallen.
    */
-  void follow(BodyState s, double volts) {
+  void follow(BodyState s, double volts, double endAmps) {
     if (s.chargeEnded) {
       s.chargeEnded = !(volts < charging.resumeVolts());
     } else {
-      s.chargeEnded = taperEndAmps < charging.endAmps();
+      s.chargeEnded = endAmps < charging.endAmps();
     }
   }
 

@@ -76,6 +76,7 @@ final class Circuit {
   private double triedCoulombicJoule;
   private double triedSelfJoule;
   private double triedVolts;
+  private double triedTaperEnd;
   private boolean triedFed;
 
   Circuit(PowerModel model, Illumination light) {
@@ -163,6 +164,42 @@ final class Circuit {
     return s.arraysCutOff || s.arrayFactor == 0 || light.umbraBefore(s.nextSunEdge);
   }
 
+  /** Fills in what a body that glides takes from its circuit. */
+  void fill(Lanes to, int i, BodyState s) {
+    boolean glides = !s.batteryGone && !s.protectionOpen && !direct && !arrays.swings();
+    to.glides[i] = glides && coulomb > 0 && s.stringsResting == 0;
+    if (!to.glides[i]) {
+      return;
+    }
+    arrays.fill(to, i, s);
+    nodes.fill(to, i);
+    charger.fill(to, i, s, cellCelsius(s));
+    to.heater[i] = s.heating ? heaterWatts : 0;
+    to.coldOhm[i] = coldOhm;
+    to.perCoulomb[i] = 1 / coulomb;
+    to.lockPerKelvin[i] = cells.coldLockPerKelvin();
+    to.selfPerSecond[i] = selfDischargePerSecond;
+    to.lostCharge[i] = 1 - cells.coulombicEfficiency();
+    to.damageSoc[i] = Math.max(damageSoc, curve.socAt(0));
+    warm(s);
+    fillCurve(to, i, locked);
+  }
+
+  /** Fills in the pieces of the open-circuit curve that hold a body's charge. */
+  void fillCurve(Lanes to, int i, double lockedShare) {
+    double soc = to.soc[i];
+    int rests = curve.pieceAt(soc);
+    to.offset[i] = curve.offsetOf(rests);
+    to.slope[i] = curve.slopeOf(rests);
+    to.low[i] = curve.lowOf(rests);
+    to.high[i] = curve.highOf(rests);
+    int loaded = curve.pieceAt(soc - lockedShare * (1 - soc));
+    to.offsetLoaded[i] = curve.offsetOf(loaded);
+    to.slopeLoaded[i] = curve.slopeOf(loaded);
+    to.lowLoaded[i] = curve.lowOf(loaded);
+    to.highLoaded[i] = curve.highOf(loaded);
+  }
+
   /** Solves the bus as it is now, in a burst and outside. */
   void measure(BodyState s) {
     warm(s);
@@ -206,6 +243,7 @@ final class Circuit {
     warm(s);
     solve(s, s.soc, step, arrays.watts(s, middle, fraction), s.loadWatts);
     triedFed = feeds;
+    triedTaperEnd = amps > 0 ? charger.taperEndAmps() : Double.POSITIVE_INFINITY;
     triedUsedJoule = usedWatts * step;
     triedServedJoule = servedWatts * step;
     double batteryHeat = amps * amps * ohm + polarisationWatts;
@@ -246,8 +284,7 @@ final class Circuit {
    * on, which is exact enough far from thresholds.
    */
   boolean surelyQuiet(BodyState s) {
-    boolean steady = (s.nextSunEdge & 1) == 0 && !arrays.swings();
-    if (!steady || !triedFed || s.batteryGone || s.protectionOpen || direct) {
+    if (arrays.swings() || !triedFed || s.batteryGone || s.protectionOpen || direct) {
       return false;
     }
     if (triedSoc < STEEP_SOC) {
@@ -256,16 +293,24 @@ final class Circuit {
     double half = slopeVolts * (triedSoc - s.soc) / 2;
     double least = triedVolts + Math.min(0, half);
     double most = triedVolts + Math.max(0, half);
+    double slack = PowerPhysics.NEAR_VOLTS;
+    if ((s.nextSunEdge & 1) == 1) {
+      slack += PENUMBRA_SLACK * arrays.fullSunWatts(s) / least * ohm;
+    }
     least -= BURST_SLACK * s.burstWatts / least * ohm;
-    return least > s.floorVolts + PowerPhysics.NEAR_VOLTS
-        && most < s.ceilingVolts - PowerPhysics.NEAR_VOLTS;
+    return least > s.floorVolts + slack && most < s.ceilingVolts - slack;
   }
 
   /** Below this state of charge the open-circuit curve is steep and bends. */
-  private static final double STEEP_SOC = 0.15;
+  static final double STEEP_SOC = 0.15;
 
   /** A burst sags by this much more than its power over the voltage without it. */
-  private static final double BURST_SLACK = 1.3;
+  static final double BURST_SLACK = 1.3;
+
+  /**
+   * Within a penumbra the array power strays by half of itself from the middle, and a little more.
+   */
+  static final double PENUMBRA_SLACK = 0.7;
 
   /** Solves the bus at the end of the tried step. */
   void measureEnd(BodyState s) {
@@ -292,24 +337,23 @@ final class Circuit {
     }
     s.soc = triedSoc;
     nodes.keep(s);
-    double drawn = triedUsedJoule / model.charging().efficiency();
-    s.arrayJoule += drawn;
-    s.chargerLossJoule += drawn - triedUsedJoule;
+    s.usedJoule += triedUsedJoule;
     s.loadJoule += triedServedJoule;
     s.resistanceLossJoule += triedResistanceJoule;
     s.coulombicLossJoule += triedCoulombicJoule;
     s.selfDischargeJoule += triedSelfJoule;
     if (charger.ends()) {
-      charger.follow(s, triedVolts);
+      charger.follow(s, triedVolts, triedTaperEnd);
     }
   }
 
   /** The books now. */
   EnergyBooks books(BodyState s) {
+    double drawn = s.usedJoule / model.charging().efficiency();
     return new EnergyBooks(
-        s.arrayJoule,
+        drawn,
         s.loadJoule,
-        s.chargerLossJoule,
+        drawn - s.usedJoule,
         s.resistanceLossJoule,
         s.coulombicLossJoule,
         s.selfDischargeJoule,

@@ -132,6 +132,21 @@ public final class OpenCircuit {
     return volts[piece] + slope[piece] * (stateOfCharge - soc[piece]);
   }
 
+  /** Voltage that a piece would have at a state of charge of 0, V. */
+  double offsetOf(int piece) {
+    return volts[piece] - slope[piece] * soc[piece];
+  }
+
+  /** Lowest state of charge of a piece; the first goes on below. */
+  double lowOf(int piece) {
+    return piece == 0 ? Double.NEGATIVE_INFINITY : soc[piece];
+  }
+
+  /** State of charge at which a piece ends; the last goes on above. */
+  double highOf(int piece) {
+    return piece + 1 == slope.length ? Double.POSITIVE_INFINITY : soc[piece + 1];
+  }
+
   /** Volts a unit of state of charge on a piece. */
   double slopeOf(int piece) {
     return slope[piece];

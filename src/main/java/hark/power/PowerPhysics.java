@@ -1,7 +1,5 @@
 package hark.power;
 
-import java.util.function.DoubleUnaryOperator;
-
 /** Constants of the electrical and thermal model, each with its origin. */
 final class PowerPhysics {
   /**
@@ -109,39 +107,52 @@ final class PowerPhysics {
   private PowerPhysics() {}
 
   private static final double TABLE_COLDEST = -150;
+  private static final double TABLE_WARMEST = 150;
   private static final double TABLE_STEP = 0.25;
-  private static final double[] RESISTANCE = table(PowerPhysics::exactResistanceFactor, 25);
-  private static final double[] SELF_DISCHARGE =
-      table(c -> Math.pow(2, (c - SELF_DISCHARGE_CELSIUS) / 10), 150);
 
-  private static double[] table(DoubleUnaryOperator function, double warmest) {
-    double[] values = new double[2 + (int) Math.round((warmest - TABLE_COLDEST) / TABLE_STEP)];
-    for (int i = 0; i < values.length; i++) {
-      values[i] = function.applyAsDouble(TABLE_COLDEST + i * TABLE_STEP);
+  /** Resistance and self-discharge against temperature, in pairs. */
+  private static final double[] BY_TEMPERATURE = byTemperature();
+
+  private static double[] byTemperature() {
+    double[] pairs = new double[4 + 2 * (int) ((TABLE_WARMEST - TABLE_COLDEST) / TABLE_STEP)];
+    for (int i = 0; i < pairs.length; i += 2) {
+      double celsius = TABLE_COLDEST + i / 2.0 * TABLE_STEP;
+      double inverse =
+          1 / (celsius + KELVIN_AT_ZERO_CELSIUS)
+              - 1 / (RESISTANCE_CELSIUS + KELVIN_AT_ZERO_CELSIUS);
+      pairs[i] = Math.max(1, Math.exp(RESISTANCE_ACTIVATION_KELVIN * inverse));
+      pairs[i + 1] = Math.pow(2, (celsius - SELF_DISCHARGE_CELSIUS) / 10);
     }
-    return values;
+    return pairs;
   }
 
-  /** A tabled function, linear between quarters of a kelvin: within 2e-5 of its value. */
-  private static double read(double[] table, double celsius) {
-    double at = Math.max(0, (celsius - TABLE_COLDEST) / TABLE_STEP);
-    int k = Math.min((int) at, table.length - 2);
-    return table[k] + Math.min(1, at - k) * (table[k + 1] - table[k]);
+  /** Where a temperature lies in the tables: linear between quarters of a kelvin, within 2e-5. */
+  static double place(double celsius) {
+    double at = (celsius - TABLE_COLDEST) / TABLE_STEP;
+    return Math.max(0, Math.min((TABLE_WARMEST - TABLE_COLDEST) / TABLE_STEP, at));
   }
 
   /** How many times its value at 25 °C a cell's resistance is; never less than once. */
-  static double resistanceFactor(double celsius) {
-    return celsius >= RESISTANCE_CELSIUS ? 1 : read(RESISTANCE, celsius);
-  }
-
-  private static double exactResistanceFactor(double celsius) {
-    double inverse =
-        1 / (celsius + KELVIN_AT_ZERO_CELSIUS) - 1 / (RESISTANCE_CELSIUS + KELVIN_AT_ZERO_CELSIUS);
-    return Math.max(1, Math.exp(RESISTANCE_ACTIVATION_KELVIN * inverse));
+  static double resistanceFactorAt(double place) {
+    int k = (int) place;
+    double[] t = BY_TEMPERATURE;
+    return t[2 * k] + (place - k) * (t[2 * k + 2] - t[2 * k]);
   }
 
   /** How many times its value at 20 °C the self-discharge is. */
+  static double selfDischargeFactorAt(double place) {
+    int k = (int) place;
+    double[] t = BY_TEMPERATURE;
+    return t[2 * k + 1] + (place - k) * (t[2 * k + 3] - t[2 * k + 1]);
+  }
+
+  /** As {@link #resistanceFactorAt}, for a temperature in °C. */
+  static double resistanceFactor(double celsius) {
+    return resistanceFactorAt(place(celsius));
+  }
+
+  /** As {@link #selfDischargeFactorAt}, for a temperature in °C. */
   static double selfDischargeFactor(double celsius) {
-    return read(SELF_DISCHARGE, celsius);
+    return selfDischargeFactorAt(place(celsius));
   }
 }

@@ -1,60 +1,41 @@
 package hark.power;
 
-import hark.power.PowerModel.BusState;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
- * Simulates one body from separation: battery, temperatures, bus and beacons. Steps reach to the
- * next place on a grid that all bodies share, cut short where something happens: shadow edges,
- * onsets and timers are hit exactly; thresholds of the bus, the protection, the thermostat and the
- * charge inhibit are located within a second. What is written down never moves a step: looking does
- * not disturb, and a run that resumes at a place of the grid equals the whole run bit for bit. Pure
- * and single-threaded: callers run bodies in parallel.
+ * Simulates bodies from separation: battery, temperatures, bus and beacons. Steps reach to the next
+ * place on a grid that all bodies share, cut short where something happens. What is written down
+ * never moves a step: looking does not disturb, and a run that resumes at a place of the grid
+ * equals the whole run bit for bit. A body's history does not depend on the bodies simulated beside
+ * it. Pure and single-threaded: callers run blocks of bodies in parallel.
  */
 public final class Simulation {
-  /** Changes that may follow each other at one time; the next step goes on from there. */
-  private static final int ROUNDS = 32;
+  /** Bodies that are best simulated together: their numbers fit the fastest memory. */
+  public static final int BLOCK = 64;
 
-  private final Circuit circuit;
-  private final Onboard onboard;
-  private final Bus bus;
-  private final BusTimers timers;
-  private final Beacons beacons;
-  private final Recorder recorder;
-  private final PowerModel model;
-  private final Illumination light;
-  private final double endSeconds;
-  private final BodyState s;
-  private final double stepSeconds;
-  private double nextEvent;
+  private Simulation() {}
 
-  private Simulation(
-      PowerModel model, Illumination light, SimulationRequest request, BodyState resumed) {
-    this.model = model;
-    this.light = light;
-    endSeconds = request.endSeconds();
-    onboard = new Onboard(request.events(), model);
-    recorder = new Recorder(request, resumed == null ? 0 : resumed.seconds, resumed != null);
-    circuit = new Circuit(model, light);
-    stepSeconds = Math.min(request.longestStepSeconds(), circuit.longestStepSeconds());
-    bus = new Bus(model, onboard, recorder);
-    timers = new BusTimers(model, onboard, bus);
-    beacons = new Beacons(model, recorder);
-    if (resumed == null) {
-      s = new BodyState(onboard.count(), model.beacons().size(), model.battery().parallel());
-      s.soc = model.battery().socAtSeparation();
-      circuit.renew(s);
-      s.storedAtSeparation = circuit.storedJoule(s);
-    } else {
-      s = resumed.copy();
-      circuit.renew(s);
-    }
-  }
+  /**
+   * A body to simulate.
+   *
+   * @param model its numbers
+   * @param request all requests that run together have the same end and longest step
+   */
+  public record Job(PowerModel model, SimulationRequest request) {}
 
   /** Runs a body from separation to the request's end. */
   public static BodyHistory run(PowerModel model, Illumination light, SimulationRequest request) {
-    Simulation simulation = new Simulation(model, light, request, null);
-    simulation.start();
-    return simulation.finish();
+    return runAll(List.of(new Job(model, request)), light).get(0);
+  }
+
+  /** Runs bodies that fly the same trajectory; histories in the order of the jobs. */
+  public static List<BodyHistory> runAll(List<Job> jobs, Illumination light) {
+    Machine[] machines = new Machine[jobs.size()];
+    for (int i = 0; i < machines.length; i++) {
+      machines[i] = new Machine(jobs.get(i).model(), light, jobs.get(i).request(), null);
+    }
+    return finish(machines, light, jobs.get(0).request());
   }
 
   /**
@@ -67,7 +48,7 @@ public final class Simulation {
       Illumination light,
       SimulationRequest request,
       BodyHistory.Checkpoint checkpoint) {
-    return resumed(model, light, request, checkpoint).finish();
+    return finish(resumed(model, light, request, checkpoint), light, request);
   }
 
   /** As {@link #resume}, with a command that arrives at the checkpoint's time. */
@@ -77,21 +58,20 @@ public final class Simulation {
       SimulationRequest request,
       BodyHistory.Checkpoint checkpoint,
       OnboardCommand command) {
-    Simulation simulation = resumed(model, light, request, checkpoint);
-    simulation.bus.command(simulation.s, command);
-    return simulation.finish();
+    Machine machine = resumed(model, light, request, checkpoint);
+    machine.command(command);
+    return finish(machine, light, request);
   }
 
   /** Where the energy of a run from separation goes. */
   public static EnergyBooks energy(
       PowerModel model, Illumination light, SimulationRequest request) {
-    Simulation simulation = new Simulation(model, light, request, null);
-    simulation.start();
-    simulation.finish();
-    return simulation.circuit.books(simulation.s);
+    Machine machine = new Machine(model, light, request, null);
+    finish(machine, light, request);
+    return machine.circuit.books(machine.s);
   }
 
-  private static Simulation resumed(
+  private static Machine resumed(
       PowerModel model,
       Illumination light,
       SimulationRequest request,
@@ -106,125 +86,24 @@ public final class Simulation {
               + " changes, the request has "
               + request.events().size());
     }
-    return new Simulation(model, light, request, kept.state());
+    return new Machine(model, light, request, kept.state());
   }
 
-  private void start() {
-    s.nextSunEdge = light.firstEdgeAfter(0, 0);
-    circuit.regulate(s);
-    bus.separate(s, circuit);
+  private static BodyHistory finish(
+      Machine machine, Illumination light, SimulationRequest request) {
+    return finish(new Machine[] {machine}, light, request).get(0);
   }
 
-  private BodyHistory finish() {
-    settle();
-    recorder.keepNow(s, circuit);
-    while (s.seconds < endSeconds) {
-      advance();
+  private static List<BodyHistory> finish(
+      Machine[] machines, Illumination light, SimulationRequest request) {
+    for (Machine machine : machines) {
+      machine.begin();
     }
-    beacons.close(s);
-    return recorder.history();
-  }
-
-  /** One step: to the next place of the grid, event or crossed threshold, whichever comes first. */
-  private void advance() {
-    double grid = stepSeconds * (Math.floor(s.seconds / stepSeconds) + 1);
-    double edge = light.edgeSeconds(s.nextSunEdge);
-    double target = Math.min(Math.min(endSeconds, grid), Math.min(edge, nextEvent));
-    circuit.attempt(s, target - s.seconds);
-    boolean crossed = asks(target);
-    if (crossed) {
-      target = crossing(target);
-      circuit.attempt(s, target - s.seconds);
+    new Fleet(machines, light).fly(request);
+    List<BodyHistory> histories = new ArrayList<>();
+    for (Machine machine : machines) {
+      histories.add(machine.close());
     }
-    if (recorder.next() < target) {
-      look(target);
-      circuit.attempt(s, target - s.seconds);
-    }
-    circuit.keep(s);
-    s.seconds = target;
-    boolean switched = circuit.regulate(s);
-    if (edge <= target) {
-      s.nextSunEdge = light.firstEdgeAfter(target, s.nextSunEdge);
-    }
-    if (crossed || switched || target >= nextEvent || (edge <= target && s.busOff())) {
-      settle();
-    }
-    recorder.keepNow(s, circuit);
-  }
-
-  /** Writes down what is due inside the step, without moving the body. */
-  private void look(double target) {
-    while (recorder.next() < target) {
-      double due = recorder.next();
-      circuit.attempt(s, due - s.seconds);
-      recorder.keepTried(s, circuit, due);
-    }
-  }
-
-  /** Whether voltages or temperatures at the end of the tried step ask for something. */
-  private boolean asks(double seconds) {
-    if (circuit.wouldSwitch(s)) {
-      return true;
-    }
-    if (circuit.surelyQuiet(s)) {
-      return false;
-    }
-    circuit.measureEnd(s);
-    return bus.wish(s, circuit, seconds, false) != Bus.Wish.NOTHING
-        || (s.sagAt == BodyState.NEVER && bus.wouldSag(s, circuit, seconds));
-  }
-
-  /** The first time, to a second, at which the body asks for something. */
-  private double crossing(double end) {
-    double before = s.seconds;
-    double after = end;
-    while (after - before > PowerPhysics.EDGE_SECONDS) {
-      double middle = (before + after) / 2;
-      circuit.attempt(s, middle - s.seconds);
-      if (asks(middle)) {
-        after = middle;
-      } else {
-        before = middle;
-      }
-    }
-    return after;
-  }
-
-  /** Lets everything happen that is due now, until nothing more asks for attention. */
-  private void settle() {
-    s.nextSunEdge = light.firstEdgeAfter(s.seconds, s.nextSunEdge);
-    boolean inBurst = s.sagAt <= s.seconds;
-    for (int round = 0; round < ROUNDS; round++) {
-      boolean fired = timers.fireDue(s, circuit);
-      circuit.renew(s);
-      beacons.observe(s, timers.quietOver(s), circuit.busVolts);
-      s.loadWatts = load();
-      circuit.measure(s);
-      Bus.Wish wish = bus.wish(s, circuit, s.seconds, false);
-      if (wish == Bus.Wish.NOTHING && inBurst) {
-        wish = bus.wish(s, circuit, s.seconds, true);
-      }
-      if (wish == Bus.Wish.NOTHING && !fired) {
-        break;
-      }
-      bus.act(s, wish, circuit);
-    }
-    bus.watch(s);
-    boolean sags = bus.wouldSag(s, circuit, s.seconds);
-    s.sagAt = sags ? beacons.nextBurst(s) : BodyState.NEVER;
-    nextEvent = Math.min(timers.next(s), beacons.nextChange(s));
-  }
-
-  /** Everything that the bus feeds now, W. */
-  private double load() {
-    double watts = model.bus().loads().of(s.bus) + beacons.receiverWatts(s);
-    if (s.bus == BusState.OFF) {
-      return watts + s.extraWattsWhenOff;
-    }
-    watts += s.extraWatts + s.hungWatts + s.transmitWatts;
-    if (s.heating) {
-      watts += circuit.heaterWatts();
-    }
-    return s.seconds < s.releaseUntil ? watts + PowerPhysics.RELEASE_WATTS : watts;
+    return histories;
   }
 }

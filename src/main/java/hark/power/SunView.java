@@ -53,6 +53,11 @@ final class SunView {
     return Double.POSITIVE_INFINITY;
   }
 
+  /** Whether the area changes with time. */
+  boolean follows() {
+    return followed;
+  }
+
   /** Takes on a configuration; cheap when it has not changed. */
   void configure(long lostFaces, boolean panelsUnfolded) {
     if (geometry != null && lostFaces == lost && panelsUnfolded == unfolded) {

@@ -56,6 +56,17 @@ final class ThermalNodes {
     triedBatteryC = s.batteryC + step * (batteryWatts - across) / batteryStiffness;
   }
 
+  /** Fills in the numbers of a body that glides. */
+  void fill(Lanes to, int i) {
+    to.sunHeat[i] = sunHeatArea;
+    to.backHeat[i] = thrownBackArea;
+    to.earthHeat[i] = earthHeatWatts;
+    to.radiation[i] = radiation;
+    to.coupling[i] = thermal.couplingWattsPerKelvin();
+    to.structureCapacity[i] = thermal.structureJoulePerKelvin();
+    to.batteryCapacity[i] = thermal.batteryJoulePerKelvin();
+  }
+
   /** Middle of the step for a slow node; a fast one goes to its equilibrium and not past it. */
   private static double stiffness(double capacity, double conductanceTimesStep) {
     return Math.max(capacity + conductanceTimesStep / 2, conductanceTimesStep);

@@ -25,6 +25,7 @@ public final class Bodies {
       new PowerModel.Protection(2.6, 3.0, PowerModel.ClosesOn.CHARGE);
   public double chargeMinC = -20;
   public Optional<PowerModel.Heater> heater = Optional.empty();
+  public CellBehaviour behaviour = CellBehaviour.IDEAL;
   public PowerModel.Thresholds thresholds = new PowerModel.Thresholds(6.2, 7.0, 7.2, 7.5);
   public PowerModel.Loads loads = new PowerModel.Loads(0.005, 0.6, 0.7, 1.5);
   public boolean deadStart = true;
@@ -58,7 +59,8 @@ public final class Bodies {
         protection,
         chargeMinC,
         50,
-        heater);
+        heater,
+        behaviour);
   }
 
   private PowerModel.Bus bus() {

@@ -1,0 +1,167 @@
+package hark.power;
+
+/**
+ * The numbers of many bodies side by side, one array each: what {@link Glide} reads and moves. What
+ * only changes when something happens is filled in by {@link #load}.
+ */
+final class Lanes {
+  final int count;
+
+  /**
+   * Whether a body may glide at all: a battery on the bus, nothing open, a charger that regulates.
+   */
+  final boolean[] glides;
+
+  /** When something happens on board by the clock, or must be written down, s. */
+  final double[] wakes;
+
+  /** Whether the bus is off: then a shadow edge matters. */
+  final boolean[] off;
+
+  // What moves.
+  final double[] soc;
+  final double[] batteryC;
+  final double[] structureC;
+  final double[] usedJoule;
+  final double[] loadJoule;
+  final double[] resistanceJoule;
+  final double[] coulombicJoule;
+  final double[] selfJoule;
+
+  // Arrays: watts at the bus for each W/m², by the Sun and by light thrown back.
+  final double[] sunGain;
+  final double[] backGain;
+  final double[] perKelvin;
+
+  // Battery: voltage without load offset + slope · charge, at rest and under load.
+  final double[] coldOhm;
+  final double[] perCoulomb;
+  final double[] offset;
+  final double[] slope;
+  final double[] low;
+  final double[] high;
+  final double[] offsetLoaded;
+  final double[] slopeLoaded;
+  final double[] lowLoaded;
+  final double[] highLoaded;
+  final double[] shiftKelvin;
+  final double[] lockPerKelvin;
+  final double[] selfPerSecond;
+  final double[] lostCharge;
+  final double[] damageSoc;
+
+  // Charger and loads.
+  final double[] limitAmps;
+  final double[] limitVolts;
+  final double[] endAmps;
+  final double[] load;
+  final double[] heater;
+  final double[] burst;
+  final double[] efficiency;
+
+  // Between these nothing is asked for.
+  final double[] floorVolts;
+  final double[] ceilingVolts;
+  final double[] coldestC;
+  final double[] warmestC;
+
+  // Heat.
+  final double[] sunHeat;
+  final double[] backHeat;
+  final double[] earthHeat;
+  final double[] radiation;
+  final double[] coupling;
+  final double[] structureCapacity;
+  final double[] batteryCapacity;
+
+  Lanes(int count) {
+    this.count = count;
+    glides = new boolean[count];
+    wakes = new double[count];
+    off = new boolean[count];
+    soc = new double[count];
+    batteryC = new double[count];
+    structureC = new double[count];
+    usedJoule = new double[count];
+    loadJoule = new double[count];
+    resistanceJoule = new double[count];
+    coulombicJoule = new double[count];
+    selfJoule = new double[count];
+    sunGain = new double[count];
+    backGain = new double[count];
+    perKelvin = new double[count];
+    coldOhm = new double[count];
+    perCoulomb = new double[count];
+    offset = new double[count];
+    slope = new double[count];
+    low = new double[count];
+    high = new double[count];
+    offsetLoaded = new double[count];
+    slopeLoaded = new double[count];
+    lowLoaded = new double[count];
+    highLoaded = new double[count];
+    shiftKelvin = new double[count];
+    lockPerKelvin = new double[count];
+    selfPerSecond = new double[count];
+    lostCharge = new double[count];
+    damageSoc = new double[count];
+    limitAmps = new double[count];
+    limitVolts = new double[count];
+    endAmps = new double[count];
+    load = new double[count];
+    heater = new double[count];
+    burst = new double[count];
+    efficiency = new double[count];
+    floorVolts = new double[count];
+    ceilingVolts = new double[count];
+    coldestC = new double[count];
+    warmestC = new double[count];
+    sunHeat = new double[count];
+    backHeat = new double[count];
+    earthHeat = new double[count];
+    radiation = new double[count];
+    coupling = new double[count];
+    structureCapacity = new double[count];
+    batteryCapacity = new double[count];
+  }
+
+  /** Takes over a body that has settled. */
+  void load(int i, Machine machine) {
+    BodyState s = machine.s;
+    soc[i] = s.soc;
+    batteryC[i] = s.batteryC;
+    structureC[i] = s.structureC;
+    usedJoule[i] = s.usedJoule;
+    loadJoule[i] = s.loadJoule;
+    resistanceJoule[i] = s.resistanceLossJoule;
+    coulombicJoule[i] = s.coulombicLossJoule;
+    selfJoule[i] = s.selfDischargeJoule;
+    load[i] = s.loadWatts;
+    burst[i] = s.burstWatts;
+    floorVolts[i] = s.floorVolts;
+    ceilingVolts[i] = s.ceilingVolts;
+    shiftKelvin[i] = s.temperatureShiftKelvin;
+    off[i] = s.busOff();
+    wakes[i] = Math.min(machine.nextEvent(), machine.nextRecord());
+    machine.circuit.fill(this, i, s);
+  }
+
+  /**
+   * Gives back what has moved.
+   *
+   * @param seconds where all bodies are
+   * @param edge the next shadow edge from there
+   */
+  void store(int i, BodyState s, double seconds, int edge) {
+    s.seconds = seconds;
+    s.nextSunEdge = edge;
+    s.soc = soc[i];
+    s.batteryC = batteryC[i];
+    s.structureC = structureC[i];
+    s.usedJoule = usedJoule[i];
+    s.loadJoule = loadJoule[i];
+    s.resistanceLossJoule = resistanceJoule[i];
+    s.coulombicLossJoule = coulombicJoule[i];
+    s.selfDischargeJoule = selfJoule[i];
+  }
+}

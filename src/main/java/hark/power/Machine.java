@@ -1,0 +1,195 @@
+package hark.power;
+
+import hark.power.PowerModel.BusState;
+
+/**
+ * One body as a machine that can be taken from any time to any other: steps cut short where
+ * something happens. Shadow edges, onsets and timers are hit exactly; thresholds of the bus, the
+ * protection, the thermostat and the charge inhibit are located within a second. What is written
+ * down never moves a step. Stretches in which nothing can happen are left to {@link Glide}.
+ */
+final class Machine {
+  /** Changes that may follow each other at one time; the next step goes on from there. */
+  private static final int ROUNDS = 32;
+
+  final Circuit circuit;
+  final BodyState s;
+  private final Onboard onboard;
+  private final Bus bus;
+  private final BusTimers timers;
+  private final Beacons beacons;
+  private final Recorder recorder;
+  private final PowerModel model;
+  private final Illumination light;
+  private final double stepSeconds;
+  private double nextEvent;
+
+  /**
+   * @param resumed where to go on from; null to begin at separation
+   */
+  Machine(PowerModel model, Illumination light, SimulationRequest request, BodyState resumed) {
+    this.model = model;
+    this.light = light;
+    onboard = new Onboard(request.events(), model);
+    recorder = new Recorder(request, resumed == null ? 0 : resumed.seconds, resumed != null);
+    circuit = new Circuit(model, light);
+    stepSeconds = Math.min(request.longestStepSeconds(), circuit.longestStepSeconds());
+    bus = new Bus(model, onboard, recorder);
+    timers = new BusTimers(model, onboard, bus);
+    beacons = new Beacons(model, recorder);
+    if (resumed == null) {
+      s = new BodyState(onboard.count(), model.beacons().size(), model.battery().parallel());
+      s.soc = model.battery().socAtSeparation();
+      circuit.renew(s);
+      s.storedAtSeparation = circuit.storedJoule(s);
+      s.nextSunEdge = light.firstEdgeAfter(0, 0);
+      circuit.regulate(s);
+      bus.separate(s, circuit);
+    } else {
+      s = resumed.copy();
+      circuit.renew(s);
+    }
+  }
+
+  /** A command arrives now. */
+  void command(OnboardCommand command) {
+    bus.command(s, command);
+  }
+
+  /** Settles where it begins and writes down what is due there. */
+  void begin() {
+    settle();
+    keepNow();
+  }
+
+  /** Writes down what is due by now. */
+  void keepNow() {
+    recorder.keepNow(s, circuit);
+  }
+
+  /** The next time at which something must be written down, s. */
+  double nextRecord() {
+    return recorder.next();
+  }
+
+  /** The next time at which something happens on board by the clock, s. */
+  double nextEvent() {
+    return nextEvent;
+  }
+
+  /** Goes on to a time. */
+  void advanceTo(double end) {
+    while (s.seconds < end) {
+      advance(end);
+    }
+  }
+
+  /** Ends the run. */
+  BodyHistory close() {
+    beacons.close(s);
+    return recorder.history();
+  }
+
+  /** One step: to the next place of the grid, event or crossed threshold, whichever comes first. */
+  private void advance(double end) {
+    double grid = stepSeconds * (Math.floor(s.seconds / stepSeconds) + 1);
+    double edge = light.edgeSeconds(s.nextSunEdge);
+    double target = Math.min(Math.min(end, grid), Math.min(edge, nextEvent));
+    circuit.attempt(s, target - s.seconds);
+    boolean crossed = asks(target);
+    if (crossed) {
+      target = crossing(target);
+      circuit.attempt(s, target - s.seconds);
+    }
+    if (recorder.next() < target) {
+      look(target);
+      circuit.attempt(s, target - s.seconds);
+    }
+    circuit.keep(s);
+    s.seconds = target;
+    boolean switched = circuit.regulate(s);
+    if (edge <= target) {
+      s.nextSunEdge = light.firstEdgeAfter(target, s.nextSunEdge);
+    }
+    if (crossed || switched || target >= nextEvent || (edge <= target && s.busOff())) {
+      settle();
+    }
+    recorder.keepNow(s, circuit);
+  }
+
+  /** Writes down what is due inside the step, without moving the body. */
+  private void look(double target) {
+    while (recorder.next() < target) {
+      double due = recorder.next();
+      circuit.attempt(s, due - s.seconds);
+      recorder.keepTried(s, circuit, due);
+    }
+  }
+
+  /** Whether voltages or temperatures at the end of the tried step ask for something. */
+  private boolean asks(double seconds) {
+    if (circuit.wouldSwitch(s)) {
+      return true;
+    }
+    if (circuit.surelyQuiet(s)) {
+      return false;
+    }
+    circuit.measureEnd(s);
+    return bus.wish(s, circuit, seconds, false) != Bus.Wish.NOTHING
+        || (s.sagAt == BodyState.NEVER && bus.wouldSag(s, circuit, seconds));
+  }
+
+  /** The first time, to a second, at which the body asks for something. */
+  private double crossing(double end) {
+    double before = s.seconds;
+    double after = end;
+    while (after - before > PowerPhysics.EDGE_SECONDS) {
+      double middle = (before + after) / 2;
+      circuit.attempt(s, middle - s.seconds);
+      if (asks(middle)) {
+        after = middle;
+      } else {
+        before = middle;
+      }
+    }
+    return after;
+  }
+
+  /** Lets everything happen that is due now, until nothing more asks for attention. */
+  private void settle() {
+    s.nextSunEdge = light.firstEdgeAfter(s.seconds, s.nextSunEdge);
+    boolean inBurst = s.sagAt <= s.seconds;
+    for (int round = 0; round < ROUNDS; round++) {
+      boolean fired = timers.fireDue(s, circuit);
+      circuit.renew(s);
+      beacons.observe(s, timers.quietOver(s), circuit.busVolts);
+      s.loadWatts = load();
+      circuit.measure(s);
+      Bus.Wish wish = bus.wish(s, circuit, s.seconds, false);
+      if (wish == Bus.Wish.NOTHING && inBurst) {
+        wish = bus.wish(s, circuit, s.seconds, true);
+      }
+      if (wish == Bus.Wish.NOTHING && !fired) {
+        break;
+      }
+      bus.act(s, wish, circuit);
+    }
+    bus.watch(s);
+    boolean sags = bus.wouldSag(s, circuit, s.seconds);
+    s.sagAt = sags ? beacons.nextBurst(s) : BodyState.NEVER;
+    nextEvent = Math.min(timers.next(s), beacons.nextChange(s));
+  }
+
+  /** Everything that the bus feeds now, W. */
+  private double load() {
+    double watts = model.bus().loads().of(s.bus) + beacons.receiverWatts(s);
+    if (s.bus == BusState.OFF) {
+      return watts + s.extraWattsWhenOff;
+    }
+    watts += s.extraWatts + s.hungWatts + s.transmitWatts;
+    if (s.heating) {
+      watts += circuit.heaterWatts();
+    }
+    return s.seconds < s.releaseUntil ? watts + PowerPhysics.RELEASE_WATTS : watts;
+  }
+}
