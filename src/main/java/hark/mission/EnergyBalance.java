@@ -8,6 +8,7 @@ import hark.orbit.ElementSet;
 import hark.orbit.Trajectory;
 import hark.power.ArrayPower;
 import hark.power.PowerModel;
+import hark.power.PowerModel.Beacon;
 import hark.power.PowerModel.BusState;
 import java.time.Duration;
 import java.time.Instant;
@@ -26,7 +27,7 @@ import java.util.Optional;
  */
 record EnergyBalance(double arrayWatts, double safeWatts, double nominalWatts) {
   /** Total solar irradiance at 1 au, W/m². IAU 2015 Resolution B3. */
-  private static final double SOLAR_IRRADIANCE = 1361;
+  static final double SOLAR_IRRADIANCE = 1361;
 
   private static final Duration SPAN = Duration.ofDays(1);
 
@@ -43,39 +44,86 @@ record EnergyBalance(double arrayWatts, double safeWatts, double nominalWatts) {
     double beacons =
         model.beacons().stream()
             .filter(beacon -> beacon.states().contains(state))
-            .mapToDouble(b -> b.transmitWatts() * b.durationSeconds() / b.intervalSeconds())
+            .mapToDouble(b -> b.transmitWatts() * b.durationSeconds() / interval(b, state))
             .sum();
-    return model.bus().loads().of(state) + beacons;
+    PowerModel.Receiver receiver = model.receiver();
+    double listening = receiver.states().contains(state) ? receiver.watts() * receiver.duty() : 0;
+    return model.bus().loads().of(state) + beacons + listening;
   }
 
-  /** Warns when the loads take more than the arrays give. */
+  private static double interval(Beacon beacon, BusState state) {
+    return beacon.pace().byState().getOrDefault(state, beacon.intervalSeconds());
+  }
+
+  /**
+   * Warns when the loads take more than the arrays give: in full sun, as it is now, or in the
+   * season with most shadow; the worst alone.
+   */
   static void check(YamlTree loads, PowerModel model, List<OrbitSource> sources, Reading reading) {
-    Optional<Double> sunlit = likeliest(sources).flatMap(EnergyBalance::sunlitFraction);
-    if (sunlit.isEmpty()) {
+    Optional<ElementSet> set = likeliest(sources);
+    Optional<Double> now = set.flatMap(EnergyBalance::sunlitFraction);
+    if (now.isEmpty()) {
       return;
     }
-    EnergyBalance balance = of(model, sunlit.get());
-    String given =
-        "the arrays give "
-            + Span.print(rounded(balance.arrayWatts))
-            + " W on average ("
-            + Math.round(100 * sunlit.get())
-            + " % of the time in sunlight)";
-    if (balance.arrayWatts < balance.safeWatts) {
+    EnergyBalance fullSun = of(model, 1);
+    if (fullSun.arrayWatts < fullSun.safeWatts) {
       reading.warn(
           loads,
-          given + ", and safe mode takes " + Span.print(rounded(balance.safeWatts)),
-          "if that is true the battery runs flat in every state; check cell areas and loads");
-    } else if (balance.arrayWatts < balance.nominalWatts) {
-      reading.warn(
-          loads,
-          given + ", and nominal mode takes " + Span.print(rounded(balance.nominalWatts)),
-          "if that is true the bus falls back to safe mode again and again; check cell areas and loads");
+          "even in full sun "
+              + fullSun.gives(1)
+              + ", and safe mode takes "
+              + print(fullSun.safeWatts),
+          "if that is true the battery runs flat in every season; check cell areas and loads");
+    } else if (!of(model, now.get()).warned(loads, now.get(), reading)) {
+      double least = Math.min(now.get(), SunlitYear.after(set.get()).least());
+      of(model, least).warnOfSeason(loads, least, reading);
     }
   }
 
-  private static double rounded(double watts) {
-    return Math.round(1000 * watts) / 1000.0;
+  /** Warns of a balance that is negative as things are; false when it is not. */
+  private boolean warned(YamlTree loads, double sunlit, Reading reading) {
+    if (arrayWatts < safeWatts) {
+      reading.warn(
+          loads,
+          gives(sunlit) + ", and safe mode takes " + print(safeWatts),
+          "if that is true the battery runs flat until a season with less shadow; check cell areas"
+              + " and loads");
+    } else if (arrayWatts < nominalWatts) {
+      reading.warn(
+          loads,
+          gives(sunlit) + ", and nominal mode takes " + print(nominalWatts),
+          "if that is true the bus falls back to safe mode again and again; check cell areas and"
+              + " loads");
+    }
+    return arrayWatts < Math.max(safeWatts, nominalWatts);
+  }
+
+  private void warnOfSeason(YamlTree loads, double sunlit, Reading reading) {
+    boolean safe = arrayWatts < safeWatts;
+    if (safe || arrayWatts < nominalWatts) {
+      String state =
+          safe
+              ? "safe mode takes " + print(safeWatts)
+              : "nominal mode takes " + print(nominalWatts);
+      reading.warn(
+          loads,
+          "in eclipse season, though not now, " + gives(sunlit) + ", and " + state,
+          safe
+              ? "if that is true the battery runs flat then; check cell areas and loads"
+              : "if that is true the bus falls back to safe mode again and again then");
+    }
+  }
+
+  private String gives(double sunlit) {
+    return "the arrays give "
+        + print(arrayWatts)
+        + " W on average ("
+        + Math.round(100 * sunlit)
+        + " % of the time in sunlight)";
+  }
+
+  static String print(double watts) {
+    return Span.print(Math.round(1000 * watts) / 1000.0);
   }
 
   /** The newest set of the object with the greatest weight in any source. */

@@ -60,6 +60,8 @@ record MissionFile(
       return Optional.empty();
     }
     craft.ifPresent(c -> EnergyBalance.check(loads(tree), c.model(), sources, reading));
+    YamlTree craftNode = top.at("spacecraft");
+    craft.ifPresent(c -> RestartSense.check(craftNode, c.model(), reading));
     BodyPrior body = body(tree, reading.uncertain());
     return craft.map(c -> new MissionFile(c, body, sources, stations, crew, hazard));
   }

@@ -3,9 +3,18 @@ package hark.mission;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hark.orbit.EarthModel;
+import hark.orbit.Eclipse;
+import hark.orbit.Eclipses;
+import hark.orbit.ElementSet;
+import hark.orbit.Trajectory;
 import hark.power.PowerModel;
 import hark.problem.Problem;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
 class EnergyBalanceTest {
@@ -37,5 +46,79 @@ class EnergyBalanceTest {
     TextFolder weak = good.replacing("cell_efficiency: 0.29", "cell_efficiency: 0.11");
     List<Problem> found = Missions.check(weak).warnings();
     assertTrue(found.get(0).what().contains("safe mode takes 0.74"), found::toString);
+  }
+
+  @Test
+  void aReceiverAndTheRhythmOfAStateAreLoadsToo() {
+    TextFolder more =
+        good.replacing("interval_s: 30", "interval_s: { usual: 30, safe: 60 }")
+            .replacing("duty: 1.0", "duty: 0.5\n    draw_W: 0.2");
+    EnergyBalance balance = EnergyBalance.of(Missions.read(more).body().typical(), 1);
+    // 0.7 W; 0.8 W for 1.5 s in 60 s; 0.2 W half of the time
+    assertEquals(0.7 + 0.02 + 0.1, balance.safeWatts(), 1e-12);
+  }
+
+  @Test
+  void loadsThatNoSeasonCanFeedAreSaidToBeSo() {
+    List<Problem> found = safeModeOf("2.7");
+    assertEquals(1, found.size(), found::toString);
+    // 1361 · 6 · 60.4e-4 / 4 · 0.29 · 0.92 · 0.80 W, by hand
+    assertTrue(found.get(0).what().startsWith("even in full sun the arrays give 2.632 W"));
+    assertTrue(found.get(0).what().contains("safe mode takes 2.74"), found::toString);
+  }
+
+  @Test
+  void loadsThatOnlyEclipseSeasonCannotFeedAreSaidToBeSo() {
+    SunlitYear year = SunlitYear.after(Missions.read(good).sources().get(0).sets().get(0));
+    double least =
+        EnergyBalance.of(Missions.read(good).body().typical(), year.least()).arrayWatts();
+    // with its beacon of 0.04 W just above what that season gives
+    List<Problem> found = safeModeOf(Span.print(least - 0.04 + 0.002));
+    assertEquals(1, found.size(), found::toString);
+    assertTrue(found.get(0).what().startsWith("in eclipse season, though not now"));
+    assertEquals(List.of(), safeModeOf(Span.print(least - 0.04 - 0.002)));
+  }
+
+  private List<Problem> safeModeOf(String watts) {
+    Map<String, String> loads = new TreeMap<>();
+    loads.put("spacecraft.bus.loads_W.safe", watts);
+    loads.put("spacecraft.bus.loads_W.nominal", watts);
+    MissionCheck check = Missions.check(good, loads);
+    assertEquals(List.of(), check.problems());
+    return check.warnings();
+  }
+
+  @Test
+  void theSharesOfTheYearAreThoseOfItsEclipses() {
+    // against every shadow passage of a day, found by another way, each half month of the year
+    ElementSet set = Missions.read(good).sources().get(0).sets().get(0);
+    double least = 1;
+    double greatest = 0;
+    Trajectory trajectory = Trajectory.of(set, EarthModel.bundled());
+    for (int day = 0; day < 365; day += 15) {
+      Instant from = set.epoch().plus(Duration.ofDays(day));
+      Instant to = from.plus(Duration.ofDays(1));
+      double dark = 0;
+      for (Eclipse e : Eclipses.find(trajectory, from, to)) {
+        Instant start = e.penumbraEntry().isBefore(from) ? from : e.penumbraEntry();
+        Instant end = e.penumbraExit().isAfter(to) ? to : e.penumbraExit();
+        dark += Duration.between(start, end).toSeconds() / 86_400.0;
+      }
+      least = Math.min(least, 1 - dark);
+      greatest = Math.max(greatest, 1 - dark);
+    }
+    SunlitYear year = SunlitYear.after(set);
+    double percent = 0.01; // penumbra and flattening, and half a month between samples
+    assertEquals(least, year.least(), percent);
+    assertEquals(greatest, year.greatest(), percent);
+  }
+
+  @Test
+  void aShareOfTheYearIsThatOfTheClosedForm() {
+    // at β = 0 half the dark angle is asin(Re/r); beyond that angle there is no shadow
+    double radius = 6_378_137 / Math.sin(Math.toRadians(66));
+    assertEquals(1 - 66 / 180.0, SunlitYear.share(radius, 0), 1e-12);
+    assertEquals(1, SunlitYear.share(radius, Math.sin(Math.toRadians(66.01))));
+    assertTrue(SunlitYear.share(radius, Math.sin(Math.toRadians(65.9))) < 1);
   }
 }
