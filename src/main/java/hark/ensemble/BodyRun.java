@@ -35,19 +35,27 @@ public final class BodyRun {
       Workers workers) {
     BodyHistory[] histories = new BodyHistory[sample.count()];
     double start = Population.gridStart(list.input());
-    workers.each(
+    workers.eachBlock(
         histories.length,
-        k -> {
-          int body = sample.body()[k];
-          SimulationRequest request =
-              new SimulationRequest(
-                  list.input().seconds(list.input().end()),
-                  start,
-                  Population.GRID_SECONDS,
-                  list.changes(body),
-                  bookSeconds,
-                  new double[0]);
-          histories[k] = Simulation.run(models.of(body), list.light(), request);
+        Simulation.BLOCK,
+        (from, to) -> {
+          List<Simulation.Job> jobs = new ArrayList<>();
+          for (int k = from; k < to; k++) {
+            int body = sample.body()[k];
+            SimulationRequest request =
+                new SimulationRequest(
+                    list.input().seconds(list.input().end()),
+                    start,
+                    Population.GRID_SECONDS,
+                    list.changes(body),
+                    bookSeconds,
+                    new double[0]);
+            jobs.add(new Simulation.Job(models.of(body), request));
+          }
+          List<BodyHistory> block = Simulation.runAll(jobs, list.light());
+          for (int k = from; k < to; k++) {
+            histories[k] = block.get(k - from);
+          }
         });
     return new BodyRun(list, sample, histories);
   }

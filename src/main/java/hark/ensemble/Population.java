@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * All members before any evidence: event sets, onsets, bodies. A body is simulated once for the
@@ -69,8 +70,8 @@ final class Population {
       builder.add(set);
     }
     Body[] bodies = new Body[builder.plans.size()];
-    workers.each(
-        bodies.length, index -> bodies[index] = builder.simulate(builder.plans.get(index)));
+    workers.eachBlock(
+        bodies.length, Simulation.BLOCK, (from, to) -> builder.simulate(from, to, bodies));
     return new Population(sets, builder.members, List.of(bodies), draws);
   }
 
@@ -102,18 +103,27 @@ final class Population {
       Workers workers) {
     double[] bodyWeight = bodyWeights(memberWeight);
     Body[] ahead = new Body[bodies.size()];
-    workers.each(
-        ahead.length,
-        b -> {
-          if (bodyWeight[b] >= NEGLIGIBLE) {
-            ahead[b] = lookAhead(input, light, bodies.get(b), checkpointSeconds);
+    int[] alive =
+        IntStream.range(0, ahead.length).filter(b -> bodyWeight[b] >= NEGLIGIBLE).toArray();
+    workers.eachBlock(
+        alive.length,
+        Simulation.BLOCK,
+        (from, to) -> {
+          List<Simulation.Continuation> jobs = new ArrayList<>();
+          for (int k = from; k < to; k++) {
+            jobs.add(continuation(input, bodies.get(alive[k]), checkpointSeconds));
+          }
+          List<BodyHistory> histories = Simulation.resumeAll(jobs, light);
+          for (int k = from; k < to; k++) {
+            Simulation.Continuation job = jobs.get(k - from);
+            ahead[alive[k]] = new Body(job.model(), job.request(), histories.get(k - from));
           }
         });
     return ahead;
   }
 
-  private static Body lookAhead(
-      DiagnosisInput input, Illumination light, Body body, double[] checkpointSeconds) {
+  private static Simulation.Continuation continuation(
+      DiagnosisInput input, Body body, double[] checkpointSeconds) {
     SimulationRequest request =
         new SimulationRequest(
             input.seconds(input.end()),
@@ -122,8 +132,7 @@ final class Population {
             body.request().events(),
             new double[0],
             checkpointSeconds);
-    BodyHistory.Checkpoint now = body.history().checkpoints().get(0);
-    return new Body(body.model(), request, Simulation.resume(body.model(), light, request, now));
+    return new Simulation.Continuation(body.model(), request, body.history().checkpoints().get(0));
   }
 
   /** An event with its onset and the quantile of its size, before it is simulated. */
@@ -218,8 +227,19 @@ final class Population {
       return input.body().build().apply(values);
     }
 
-    Body simulate(Plan plan) {
-      PowerModel model = model(plan.draw());
+    void simulate(int from, int to, Body[] into) {
+      List<Simulation.Job> jobs = new ArrayList<>();
+      for (int k = from; k < to; k++) {
+        jobs.add(job(plans.get(k)));
+      }
+      List<BodyHistory> histories = Simulation.runAll(jobs, setting.light());
+      for (int k = from; k < to; k++) {
+        Simulation.Job job = jobs.get(k - from);
+        into[k] = new Body(job.model(), job.request(), histories.get(k - from));
+      }
+    }
+
+    private Simulation.Job job(Plan plan) {
       List<SimulationRequest.TimedChange> changes = new ArrayList<>();
       for (Happening happening : plan.happenings()) {
         Cause cause = input.causes().get(happening.cause());
@@ -240,7 +260,7 @@ final class Population {
               changes,
               setting.probeSeconds(),
               new double[] {now});
-      return new Body(model, request, Simulation.run(model, setting.light(), request));
+      return new Simulation.Job(model(plan.draw()), request);
     }
 
     private static Set<OnboardChange.Clearing> clearing(Cause cause) {

@@ -47,6 +47,23 @@ public final class Workers {
     }
   }
 
+  /**
+   * Calls the task for blocks of indices that together are {@code 0 … count − 1}; how they are cut
+   * does not depend on the number of threads.
+   */
+  public void eachBlock(int count, int size, BlockTask task) {
+    each(
+        (count + size - 1) / size,
+        block -> task.accept(block * size, Math.min(count, (block + 1) * size)));
+  }
+
+  /** Work on the indices from {@code from} to {@code to}, the latter not included. */
+  @FunctionalInterface
+  public interface BlockTask {
+    /** Does it. */
+    void accept(int from, int to);
+  }
+
   private static void await(Future<?> stride) {
     try {
       stride.get();

@@ -51,6 +51,23 @@ public final class Simulation {
     return finish(resumed(model, light, request, checkpoint), light, request);
   }
 
+  /** A body to go on with, as {@link #resume} does. */
+  public record Continuation(
+      PowerModel model, SimulationRequest request, BodyHistory.Checkpoint from) {}
+
+  /** As {@link #resume}, for bodies that stand at the same time. */
+  public static List<BodyHistory> resumeAll(List<Continuation> jobs, Illumination light) {
+    Machine[] machines = new Machine[jobs.size()];
+    for (int i = 0; i < machines.length; i++) {
+      Continuation job = jobs.get(i);
+      machines[i] = resumed(job.model(), light, job.request(), job.from());
+      if (machines[i].s.seconds != machines[0].s.seconds) {
+        throw new IllegalArgumentException("the checkpoints are not at the same time");
+      }
+    }
+    return finish(machines, light, jobs.get(0).request());
+  }
+
   /** As {@link #resume}, with a command that arrives at the checkpoint's time. */
   public static BodyHistory branch(
       PowerModel model,
