@@ -28,6 +28,11 @@ final class NearEarth extends SGP4 {
     return e <= CLAMPED && meanEccentricity(elapsedSeconds / 60) < LEAST_ECCENTRICITY;
   }
 
+  /** How fast drag takes the mean semi-major axis at the epoch, m/s; negative for a negative B*. */
+  double lossMetersPerSecond() {
+    return 2 * c1 / 60 * a0dp * MeanOrbit.EARTH_RADIUS_METERS;
+  }
+
   private double meanEccentricity(double minutes) {
     double loss = tle.getBStar() * c4 * minutes;
     if (perige >= SIMPLE_BELOW_KM) {

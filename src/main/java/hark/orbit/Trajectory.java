@@ -45,7 +45,7 @@ public final class Trajectory {
     this.propagator = propagator(tle, earth.teme());
   }
 
-  private static TLEPropagator propagator(TLE tle, Frame teme) {
+  static TLEPropagator propagator(TLE tle, Frame teme) {
     TLEPropagator chosen = TLEPropagator.selectExtrapolator(tle, teme);
     return chosen instanceof SGP4
         ? new NearEarth(tle, FrameAlignedProvider.of(teme), teme)
