@@ -11,6 +11,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
@@ -32,11 +35,13 @@ class DefaultsTest {
   void thePageListsEveryDefaultWithItsValue() throws IOException {
     TreeSet<String> told = new TreeSet<>();
     String page = Files.readString(PAGE);
-    String table = page.substring(page.indexOf("## What is taken"), page.indexOf("Derived:"));
-    for (String line : table.lines().filter(l -> l.startsWith("| `")).toList()) {
-      String[] cells = line.split("\\|");
-      told.add(cells[1].strip() + " " + cells[2].strip());
-    }
+    rows(page)
+        .forEach(
+            (key, value) -> {
+              if (value.matches("derived|`[^`]*`") && !key.equals("stations[].available")) {
+                told.add("`" + key + "` " + value);
+              }
+            });
     TreeSet<String> used = new TreeSet<>();
     for (DefaultUsed d : Missions.check(folder).defaults()) {
       boolean derived =
@@ -45,6 +50,51 @@ class DefaultsTest {
       used.add("`" + d.key().replaceAll("\\[0\\]", "[]") + "` " + value);
     }
     assertEquals(String.join("\n", used), String.join("\n", told));
+  }
+
+  /** Default by key, of each row of the page's tables of keys. */
+  private static Map<String, String> rows(String page) {
+    Map<String, String> rows = new TreeMap<>();
+    String tables = page.substring(page.indexOf("## Every key"), page.indexOf("Derived:"));
+    for (String line : tables.lines().filter(l -> l.startsWith("| `")).toList()) {
+      String[] cells = line.split("\\|", -1);
+      assertEquals(6, cells.length, line);
+      rows.put(cells[1].strip().replace("`", ""), cells[2].strip());
+    }
+    return rows;
+  }
+
+  @Test
+  void thePageListsEveryKeyThatIsReadAndNoOther() throws IOException {
+    Map<String, String> kittiwake =
+        TextFolder.kittiwake()
+            .replacing(
+                "        deployed: false",
+                "        deployed: true\n        shaded_by: [ { panel: +Y, share: 0.1 } ]")
+            .replacing(
+                "interval_s: 30",
+                "interval_s: { usual: 30, below_V: { volts: 7, interval_s: 60 }, after_days: { days:"
+                    + " 3, interval_s: 60 } }")
+            .replacing("boot_seconds: 45", "inrush: { W: 1, seconds: 1 }")
+            .files();
+    Reading reading = Reading.first();
+    YamlTree tree = YamlTree.parse("m", kittiwake.get("mission.yaml"), reading.problems);
+    MissionFile.read(tree, new TextFolder(kittiwake), reading);
+    assertEquals(List.of(), reading.problems.list());
+    Set<String> known = new TreeSet<>();
+    reading.known.forEach(key -> known.add(key.replaceAll("\\[\\d+\\]", "[]")));
+    Set<String> told = rows(Files.readString(PAGE)).keySet();
+    Set<String> strange = new TreeSet<>(told);
+    strange.removeAll(known);
+    assertEquals(Set.of(), strange, "keys that nobody reads");
+    known.removeIf(key -> isPart(key, reading.known) || told.contains(key));
+    assertEquals(Set.of(), known, "keys that the page leaves out");
+  }
+
+  private static boolean isPart(String key, Set<String> known) {
+    return known.stream()
+        .map(other -> other.replaceAll("\\[\\d+\\]", "[]"))
+        .anyMatch(other -> other.startsWith(key + ".") || other.startsWith(key + "[]."));
   }
 
   @Test
