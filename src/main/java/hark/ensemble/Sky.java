@@ -6,6 +6,7 @@ import hark.orbit.ElementSet;
 import hark.orbit.Sun;
 import hark.orbit.Trajectory;
 import hark.power.Illumination;
+import hark.power.SunPath;
 import hark.station.Look;
 import hark.station.Looks;
 import hark.station.Pass;
@@ -27,9 +28,6 @@ public final class Sky {
   private static final double MARGIN_SECONDS = 300;
 
   private static final double STEP_SECONDS = 10;
-
-  /** Solar irradiance at 1 au, W/m². IAU 2015 Resolution B3 (nominal total solar irradiance). */
-  private static final double IRRADIANCE_1AU = 1361.0;
 
   private final DiagnosisInput input;
 
@@ -66,7 +64,7 @@ public final class Sky {
     return a.isBefore(b) ? a : b;
   }
 
-  /** Sunlight on the body, from the shadows above and the Sun's distance now. */
+  /** Sunlight on the body, from the shadows above and the Sun's place on the way. */
   Illumination illumination(List<Eclipse> eclipses) {
     double[][] edges = new double[4][eclipses.size()];
     for (int k = 0; k < eclipses.size(); k++) {
@@ -78,8 +76,12 @@ public final class Sky {
       edges[2][k] = eclipse.umbraExit().map(input::seconds).orElse(0.5 * (in + out));
       edges[3][k] = out;
     }
-    double au = Sun.at(input.now()).distanceMeters() / Sun.ASTRONOMICAL_UNIT_METERS;
-    return new Illumination(edges, IRRADIANCE_1AU / (au * au));
+    Optional<SunPath> path = SunWalk.path(input);
+    if (path.isEmpty()) {
+      double distance = Sun.at(input.now()).distanceMeters();
+      return new Illumination(edges, SunWalk.irradiance(distance));
+    }
+    return new Illumination(edges, path.get());
   }
 
   /** The window from one time to another at a station, with every candidate's path. */

@@ -95,7 +95,6 @@ class SunYearReferenceTest {
 
   @Test
   void fractionsAreThoseOfTheEclipsesOfADay() {
-    // a grid of eclipses holds whole revolutions to a few seconds in a day
     double threeThousandths = 0.003;
     for (ElementSet set : List.of(YearOrbits.inclined("10000-3"), YearOrbits.dawnDusk("14000-3"))) {
       SunYear year = SunYear.of(set, EARTH, set.epoch(), 120);
@@ -126,6 +125,26 @@ class SunYearReferenceTest {
         double t = days * 86400.0;
         double off = Math.IEEEremainder(orbit.nodeRad(t) - nodeRad(set, t), 2 * Math.PI);
         assertEquals(0, Math.toDegrees(off), twoHundredthsDeg, set + " after " + days + " days");
+      }
+    }
+  }
+
+  /** Heights over the night side decide when a grazing shadow begins. */
+  @Test
+  void theDistanceFromTheEarthIsThatOfSgp4AllTheWayRound() {
+    double fourHundredMeters = 400;
+    for (ElementSet set : List.of(YearOrbits.inclined("10000-3"), YearOrbits.dawnDusk("14000-3"))) {
+      MeanOrbit orbit = MeanOrbit.of(set, EARTH);
+      Trajectory trajectory = Trajectory.of(set, EARTH);
+      double[] s = new double[6];
+      for (int k = 0; k < 40; k++) {
+        double t = k * set.periodSeconds() / 40;
+        assertTrue(trajectory.teme(t, s));
+        double[][] axes = orbit.axes(t);
+        double r = Trajectory.radius(s);
+        double cosU = (s[0] * axes[0][0] + s[1] * axes[0][1] + s[2] * axes[0][2]) / r;
+        double sinU = (s[0] * axes[1][0] + s[1] * axes[1][1] + s[2] * axes[1][2]) / r;
+        assertEquals(r, orbit.radiusMeters(t, cosU, sinU), fourHundredMeters, set + " at " + t);
       }
     }
   }
