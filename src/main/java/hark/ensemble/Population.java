@@ -69,6 +69,7 @@ final class Population {
     for (int set = 0; set < sets.size(); set++) {
       builder.add(set);
     }
+    workers.each(builder.models.length, draw -> builder.models[draw] = builder.model(draw));
     Body[] bodies = new Body[builder.plans.size()];
     workers.eachBlock(
         bodies.length, Simulation.BLOCK, (from, to) -> builder.simulate(from, to, bodies));
@@ -150,6 +151,7 @@ final class Population {
     private final Map<Plan, Integer> index = new LinkedHashMap<>();
     private final List<Member> members = new ArrayList<>();
     private final Onsets onsets;
+    private final PowerModel[] models;
     private int pairs;
 
     Builder(DiagnosisInput input, Setting setting, List<EventSet> sets, Draws draws) {
@@ -157,6 +159,7 @@ final class Population {
       this.setting = setting;
       this.sets = sets;
       this.draws = draws;
+      models = new PowerModel[draws.bodies()];
       double quiet = input.body().typical().quietSeconds();
       this.onsets = new Onsets(input.causes(), setting.proposal(), setting.light(), draws, quiet);
     }
@@ -260,7 +263,7 @@ final class Population {
               changes,
               setting.probeSeconds(),
               new double[] {now});
-      return new Simulation.Job(model(plan.draw()), request);
+      return new Simulation.Job(models[plan.draw()], request);
     }
 
     private static Set<OnboardChange.Clearing> clearing(Cause cause) {

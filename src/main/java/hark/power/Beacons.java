@@ -10,6 +10,9 @@ import java.util.Set;
  * its bursts are drawn from the bus as their average; their sag is looked at burst by burst.
  */
 final class Beacons {
+  /** A burst so near to now, in intervals, is the one that begins now. */
+  private static final double ROUNDING = 1e-6;
+
   private final List<Beacon> beacons;
   private final PowerModel.Receiver receiver;
   private final Set<BusState> receiverStates;
@@ -99,7 +102,7 @@ final class Beacons {
     for (int i = 0; i < beacons.size(); i++) {
       if (!Double.isNaN(s.beaconFrom[i])) {
         double interval = s.beaconInterval[i];
-        double sent = Math.floor((s.seconds - s.beaconFrom[i]) / interval);
+        double sent = Math.floor((s.seconds - s.beaconFrom[i]) / interval + ROUNDING);
         next = Math.min(next, s.beaconFrom[i] + (sent + 1) * interval);
       }
     }

@@ -34,7 +34,7 @@ final class Fleet {
     double now = machines[0].s.seconds;
     int edge = light.firstEdgeAfter(now, 0);
     while (now < end) {
-      double grid = step * (Math.floor(now / step) + 1);
+      double grid = PowerPhysics.nextPlace(step, now);
       double shadow = light.edgeSeconds(edge);
       double to = Math.min(Math.min(end, grid), shadow);
       glide.attempt(new Glide.Stretch(now, to, light, edge));

@@ -92,7 +92,7 @@ final class Machine {
 
   /** One step: to the next place of the grid, event or crossed threshold, whichever comes first. */
   private void advance(double end) {
-    double grid = stepSeconds * (Math.floor(s.seconds / stepSeconds) + 1);
+    double grid = PowerPhysics.nextPlace(stepSeconds, s.seconds);
     double edge = light.edgeSeconds(s.nextSunEdge);
     double target = Math.min(Math.min(end, grid), Math.min(edge, nextEvent));
     circuit.attempt(s, target - s.seconds);

@@ -126,6 +126,11 @@ final class PowerPhysics {
     return pairs;
   }
 
+  /** The next place of a grid of steps that lies after a time, rounding allowed for, s. */
+  static double nextPlace(double stepSeconds, double seconds) {
+    return stepSeconds * (Math.floor(seconds / stepSeconds + 1e-9) + 1);
+  }
+
   /** Where a temperature lies in the tables: linear between quarters of a kelvin, within 2e-5. */
   static double place(double celsius) {
     double at = (celsius - TABLE_COLDEST) / TABLE_STEP;

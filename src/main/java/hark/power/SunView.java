@@ -26,6 +26,7 @@ final class SunView {
   private final AttitudeMode mode;
   private final boolean followed;
   private final SunPath path;
+  private final double firstAzimuth;
 
   private long lost = -1;
   private boolean unfolded;
@@ -39,6 +40,8 @@ final class SunView {
     attitude = model.attitude();
     mode = attitude.mode();
     path = light.path().orElse(null);
+    double[] start = attitude.orientation().skyAxis();
+    firstAzimuth = Math.atan2(start[1], start[0]);
     boolean slow = attitude.rateDegPerSecond() < SLOW_DEG_PER_SECOND;
     boolean tumblesSlowly = mode == AttitudeMode.TUMBLING && slow;
     boolean needsPath = mode == AttitudeMode.NADIR || mode == AttitudeMode.SPINNING;
@@ -105,11 +108,9 @@ final class SunView {
   }
 
   private double tumbling(double seconds) {
-    double[] start = attitude.orientation().skyAxis();
     double rounds = seconds * attitude.rateDegPerSecond() / 360;
     double height = triangle(rounds + attitude.orientation().turn());
-    double first = Math.atan2(start[1], start[0]);
-    double azimuth = first + 2 * Math.PI * AZIMUTH_RATIO * rounds;
+    double azimuth = firstAzimuth + 2 * Math.PI * AZIMUTH_RATIO * rounds;
     double flat = Math.sqrt(1 - height * height);
     return geometry.seenFrom(flat * Math.cos(azimuth), flat * Math.sin(azimuth), height);
   }

@@ -15,6 +15,8 @@ public final class Bodies {
   public static final double SOLAR_CONSTANT = 1361;
 
   public PowerModel.AttitudeMode attitude = PowerModel.AttitudeMode.TUMBLING;
+  public double rateDegPerSecond = 3;
+  public Orientation orientation = Orientation.PLAIN;
   public PowerModel.Charging charging =
       new PowerModel.Charging(PowerModel.Scheme.MPPT, 0.85, 1.5, 8.4);
   public int parallel = 2;
@@ -88,7 +90,7 @@ public final class Bodies {
       faces.add(new Face("face", normal, cellArea, false, "A"));
     }
     return new PowerModel(
-        new PowerModel.Attitude(attitude, 3),
+        new PowerModel.Attitude(attitude, rateDegPerSecond, orientation),
         new PowerModel.Arrays(0.29, 0.08, faces),
         charging,
         wholeBattery == null ? battery(soc) : wholeBattery,

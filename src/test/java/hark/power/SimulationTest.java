@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Times, states, temperatures and what the history keeps of them. */
 class SimulationTest {
@@ -205,5 +207,15 @@ class SimulationTest {
       double halfAPercentOfCapacity = 0.005;
       assertTrue(worst < halfAPercentOfCapacity, "array factor " + factor + ": " + worst);
     }
+  }
+
+  @ParameterizedTest(name = "{0} degrees a second")
+  @ValueSource(doubles = {0.05, 0.2, 0.35, 0.41, 0.599})
+  void aSlowTumbleIsFollowedWhateverItsRate(double rate) {
+    Bodies body = new Bodies();
+    body.rateDegPerSecond = rate;
+    BodyHistory history =
+        Simulation.run(body.model(), Bodies.orbits(3), Bodies.request(3, List.of()));
+    assertEquals(3 * 288 + 1, history.soc().length);
   }
 }
