@@ -34,6 +34,13 @@ public final class Bodies {
   public OptionalDouble watchdogSeconds = OptionalDouble.empty();
   public Optional<PowerModel.CommandLoss> commandLoss = Optional.empty();
   public boolean restartsOnReset;
+  public Optional<PowerModel.Inrush> inrush = Optional.empty();
+  public boolean ordersSurviveReset;
+
+  /** Instead of six equal faces, when set. */
+  public List<Face> faces;
+
+  public PowerModel.CellNature nature = PowerModel.CellNature.IDEAL;
 
   /** Instead of the parts above, when set. */
   public PowerModel.Battery wholeBattery;
@@ -75,7 +82,9 @@ public final class Bodies {
         watchdogSeconds,
         commandLoss,
         1800,
-        restartsOnReset);
+        restartsOnReset,
+        inrush,
+        ordersSurviveReset);
   }
 
   public PowerModel model() {
@@ -84,14 +93,14 @@ public final class Bodies {
 
   /** The body with another charge at separation and other cells on each face. */
   public PowerModel model(double soc, double cellArea) {
-    List<Face> faces = new ArrayList<>();
+    List<Face> cubeFaces = new ArrayList<>();
     double[][] normals = {{1, 0, 0}, {-1, 0, 0}, {0, 1, 0}, {0, -1, 0}, {0, 0, 1}, {0, 0, -1}};
     for (double[] normal : normals) {
-      faces.add(new Face("face", normal, cellArea, false, "A"));
+      cubeFaces.add(new Face("face", normal, cellArea, false, "A"));
     }
     return new PowerModel(
         new PowerModel.Attitude(attitude, rateDegPerSecond, orientation),
-        new PowerModel.Arrays(0.29, 0.08, faces),
+        new PowerModel.Arrays(0.29, 0.08, this.faces == null ? cubeFaces : this.faces, nature),
         charging,
         wholeBattery == null ? battery(soc) : wholeBattery,
         wholeBus == null ? bus() : wholeBus,
@@ -106,6 +115,39 @@ public final class Bodies {
     return shadows(0, (int) (days * DAY / ORBIT_SECONDS) + 2);
   }
 
+  /**
+   * The same shadows with the Sun's path: in the plane of the orbit turned out of it by beta, the
+   * Sun moving by a degree a day among the stars, its distance that of 1 au.
+   */
+  public static Illumination orbitsWithPath(double days, double sinBeta) {
+    return new Illumination(edges(0, (int) (days * DAY / ORBIT_SECONDS) + 2), path(days, sinBeta));
+  }
+
+  /** Full sun with the Sun's path. */
+  public static Illumination fullSunWithPath(double days, double sinBeta) {
+    return new Illumination(new double[4][0], path(days, sinBeta));
+  }
+
+  private static SunPath path(double days, double sinBeta) {
+    double step = 300;
+    int count = (int) (days * DAY / step) + 2;
+    double[] irradiance = new double[count];
+    double[][] direction = new double[3][count];
+    double[] phase = new double[count];
+    double[] across = new double[count];
+    for (int i = 0; i < count; i++) {
+      double t = i * step;
+      double middleOfShadow = ORBIT_SECONDS - SHADOW_SECONDS / 2;
+      double along = Math.toRadians(360 / 365.25 * t / DAY);
+      irradiance[i] = SOLAR_CONSTANT;
+      direction[0][i] = Math.cos(along);
+      direction[1][i] = Math.sin(along);
+      phase[i] = 2 * Math.PI * (t - middleOfShadow) / ORBIT_SECONDS + Math.PI;
+      across[i] = sinBeta;
+    }
+    return new SunPath(step, irradiance, direction, phase, across);
+  }
+
   /** Full sun first, shadows from an orbit on. */
   public static Illumination orbitsFrom(int first, double days) {
     return shadows(first, (int) (days * DAY / ORBIT_SECONDS) + 2);
@@ -117,6 +159,10 @@ public final class Bodies {
   }
 
   private static Illumination shadows(int first, int last) {
+    return new Illumination(edges(first, last), SOLAR_CONSTANT);
+  }
+
+  private static double[][] edges(int first, int last) {
     double[][] edges = new double[4][last - first];
     for (int i = 0; i < last - first; i++) {
       double entry = (first + i + 1) * ORBIT_SECONDS - SHADOW_SECONDS;
@@ -125,7 +171,7 @@ public final class Bodies {
       edges[2][i] = entry + SHADOW_SECONDS - 10;
       edges[3][i] = entry + SHADOW_SECONDS;
     }
-    return new Illumination(edges, SOLAR_CONSTANT);
+    return edges;
   }
 
   public static Illumination fullSun() {

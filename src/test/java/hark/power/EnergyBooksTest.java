@@ -40,6 +40,10 @@ class EnergyBooksTest {
     body.socAtSeparation = random.nextDouble(0.1, 1);
     body.cellAreaSquareMeters *= random.nextDouble(0.3, 3);
     body.chargeMinC = 0;
+    body.behaviour = CellBehaviour.LITHIUM_ION;
+    body.protection = new PowerModel.Protection(2.6, 3.0, PowerModel.ClosesOn.CHARGE, 0.05);
+    body.nature = new PowerModel.CellNature(-0.002, 0.02, true);
+    body.rateDegPerSecond = random.nextDouble(0.1, 3);
     body.heater = Optional.of(new PowerModel.Heater(0.5, 2, 6));
     List<SimulationRequest.TimedChange> changes =
         List.of(

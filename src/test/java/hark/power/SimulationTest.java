@@ -141,7 +141,7 @@ class SimulationTest {
   }
 
   @Test
-  void thresholdsAreCrossedWithinAQuarterOfASecondOfTheClosedForm() {
+  void thresholdsAreCrossedWithinASecondOfTheClosedForm() {
     Bodies body = new Bodies();
     body.cellAreaSquareMeters = 0;
     body.cellResistanceOhm = 0;
