@@ -12,11 +12,9 @@ import hark.ensemble.Workers;
 import hark.evidence.Entry;
 import hark.evidence.Evidence;
 import hark.mission.Mission;
-import hark.orbit.Eclipse;
 import hark.plan.PlanOutcome;
 import hark.plan.Procedure;
 import hark.problem.Problem;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -27,9 +25,6 @@ import java.util.Optional;
 
 /** Puts the results of diagnosis and plan into the words and order of an {@link Assessment}. */
 final class AssessmentBuilder {
-  /** Past shadows are kept this long, for looking back along the time axis. */
-  private static final Duration SHADOWS_BEFORE = Duration.ofDays(8);
-
   private final Mission mission;
   private final List<Entry> evidence;
   private final AssessmentRequest request;
@@ -56,8 +51,7 @@ final class AssessmentBuilder {
     this.shared = diagnosis.sharedLikelihoods();
   }
 
-  Assessment build() {
-    List<EnergyFan.Point> fan = diagnosis.energy(workers);
+  Assessment build(List<EnergyFan.Point> fan, EnergyView energy) {
     WindowViews windows = new WindowViews(diagnosis, plan, fan, workers);
     return new Assessment(
         mission.name(),
@@ -76,9 +70,9 @@ final class AssessmentBuilder {
         objects(),
         stations(),
         evidenceViews(),
-        energy(fan),
-        shadows(),
-        diagnosis.cutoffSoc(),
+        energy.energy(),
+        energy.shadows(),
+        energy.cutoffSoc(),
         windows.all(),
         new Assessment.Plan(
             windows.choices(),
@@ -283,38 +277,6 @@ final class AssessmentBuilder {
               entry.evidence().kind(),
               Words.title(entry),
               moved));
-    }
-    return list;
-  }
-
-  private List<Assessment.EnergyPoint> energy(List<EnergyFan.Point> fan) {
-    return fan.stream()
-        .map(
-            point ->
-                new Assessment.EnergyPoint(
-                    input.instant(point.seconds()),
-                    point.soc()[0],
-                    point.soc()[1],
-                    point.soc()[2],
-                    point.soc()[3],
-                    point.soc()[4],
-                    point.transmitting(),
-                    diagnosis.sunlitAt(point.seconds()),
-                    new Assessment.States(
-                        point.states()[0],
-                        point.states()[1],
-                        point.states()[2],
-                        point.states()[3])))
-        .toList();
-  }
-
-  private List<Assessment.Shadow> shadows() {
-    Instant first = request.now().minus(SHADOWS_BEFORE);
-    List<Assessment.Shadow> list = new ArrayList<>();
-    for (Eclipse eclipse : diagnosis.eclipses()) {
-      if (eclipse.penumbraExit().isAfter(first)) {
-        list.add(new Assessment.Shadow(eclipse.penumbraEntry(), eclipse.penumbraExit()));
-      }
     }
     return list;
   }

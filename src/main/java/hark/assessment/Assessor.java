@@ -3,6 +3,7 @@ package hark.assessment;
 import hark.ensemble.Candidate;
 import hark.ensemble.Diagnosis;
 import hark.ensemble.DiagnosisInput;
+import hark.ensemble.EnergyFan;
 import hark.ensemble.OrbitSource;
 import hark.evidence.Entry;
 import hark.evidence.Evidence;
@@ -50,8 +51,7 @@ public final class Assessor {
    */
   public static Examination examine(
       Mission mission, List<Entry> journal, AssessmentRequest request, EarthModel earth) {
-    List<Entry> evidence = EvidenceBook.effective(journal, request.now());
-    refuseStrangers(mission, evidence);
+    List<Entry> evidence = evidence(mission, journal, request);
     return Threads.with(
         request.threads(),
         workers -> {
@@ -59,17 +59,34 @@ public final class Assessor {
           double hours = mission.crewHoursPerWeek() * request.horizonDays() / 7;
           PlanSettings settings = new PlanSettings(hours, mission.hazardLimit());
           PlanOutcome plan = Planner.plan(diagnosis, mission.procedures(), settings, workers);
+          List<EnergyFan.Point> fan = diagnosis.energy(workers);
+          EnergyView view = EnergyView.of(diagnosis, fan);
           Assessment assessment =
-              new AssessmentBuilder(mission, evidence, request, diagnosis, plan, workers).build();
-          EnergyDesk desk =
-              new EnergyDesk(
-                  mission,
-                  assessment,
-                  diagnosis.bodyList(),
-                  diagnosis.eclipses(),
-                  request.threads());
-          return new Examination(assessment, desk);
+              new AssessmentBuilder(mission, evidence, request, diagnosis, plan, workers)
+                  .build(fan, view);
+          return new Examination(
+              assessment, EnergyDesk.of(mission, diagnosis, view, request.threads()));
         });
+  }
+
+  /** Only what concerns the electrical system: the diagnosis without the plan. */
+  public static EnergyDesk energy(
+      Mission mission, List<Entry> journal, AssessmentRequest request, EarthModel earth) {
+    List<Entry> evidence = evidence(mission, journal, request);
+    return Threads.with(
+        request.threads(),
+        workers -> {
+          Diagnosis diagnosis = Diagnosis.of(input(mission, evidence, request, earth), workers);
+          EnergyView view = EnergyView.of(diagnosis, diagnosis.energy(workers));
+          return EnergyDesk.of(mission, diagnosis, view, request.threads());
+        });
+  }
+
+  private static List<Entry> evidence(
+      Mission mission, List<Entry> journal, AssessmentRequest request) {
+    List<Entry> evidence = EvidenceBook.effective(journal, request.now());
+    refuseStrangers(mission, evidence);
+    return evidence;
   }
 
   private static void refuseStrangers(Mission mission, List<Entry> evidence) {

@@ -1,12 +1,11 @@
 package hark.assessment;
 
-import hark.assessment.Assessment.EnergyPoint;
 import hark.assessment.WhatIf.Change;
 import hark.assessment.WhatIf.Side;
 import hark.ensemble.BodyList;
-import hark.ensemble.BodyRun;
 import hark.ensemble.EnergyFan;
-import hark.ensemble.Workers;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -17,35 +16,27 @@ final class Comparison {
           + " separation with the other numbers; what was heard is not weighed again.";
 
   private final BodyList list;
-  private final OrbitStarts orbits;
-  private final BodyRun before;
-  private final BodyRun after;
+  private final Flown before;
+  private final Flown after;
 
-  Comparison(BodyList list, OrbitStarts orbits, BodyRun before, BodyRun after) {
+  Comparison(BodyList list, Flown before, Flown after) {
     this.list = list;
-    this.orbits = orbits;
     this.before = before;
     this.after = after;
   }
 
-  WhatIf of(Map<String, String> overrides, Workers workers) {
-    List<EnergyFan.Point> was = before.fan(workers);
-    List<EnergyFan.Point> is = after.fan(workers);
-    Change change = new Change(side(was), side(is));
+  WhatIf of(Map<String, String> overrides) {
+    Change change = new Change(side(before.fan()), side(after.fan()));
     return new WhatIf(
-        Map.copyOf(overrides),
-        before.sample().count(),
-        points(was),
-        points(is),
-        orbits.balance(before),
-        orbits.balance(after),
+        Collections.unmodifiableMap(new LinkedHashMap<>(overrides)),
+        before.run().sample().count(),
+        EnergyView.points(list, before.fan()),
+        EnergyView.points(list, after.fan()),
+        before.balance(),
+        after.balance(),
         change,
         WhatIfWords.sentence(overrides, change),
         BASIS);
-  }
-
-  private List<EnergyPoint> points(List<EnergyFan.Point> fan) {
-    return fan.stream().map(point -> EnergyDesk.point(list, point)).toList();
   }
 
   private Side side(List<EnergyFan.Point> fan) {
@@ -60,6 +51,6 @@ final class Comparison {
       transmitting += point.transmitting() / ahead.size();
     }
     double[] last = ahead.get(ahead.size() - 1).soc();
-    return new Side(last[2], last[0], EnergyDesk.states(states), transmitting);
+    return new Side(last[2], last[0], EnergyView.states(states), transmitting);
   }
 }

@@ -64,6 +64,7 @@ final class Course {
   static String words(String reason) {
     return switch (reason) {
       case "undervoltage" -> "the voltage under load fell below the cut-off";
+      case "inrush" -> "switching on drew more than the battery could give, and it went off again";
       case "arrays too weak" -> "no battery on the bus, and the arrays alone could not feed it";
       case "separation" -> "it came on when it was released";
       case "restart" -> "the voltage held above recovery for the hold-off, and it came on again";

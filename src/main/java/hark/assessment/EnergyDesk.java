@@ -1,15 +1,11 @@
 package hark.assessment;
 
-import hark.assessment.Assessment.EnergyPoint;
 import hark.ensemble.BodyList;
-import hark.ensemble.BodyRun;
-import hark.ensemble.EnergyFan;
-import hark.ensemble.Workers;
+import hark.ensemble.Diagnosis;
+import hark.ensemble.DiagnosisInput;
 import hark.mission.Mission;
-import hark.orbit.Eclipse;
 import hark.problem.BadInput;
 import java.time.Instant;
-import java.util.List;
 import java.util.Map;
 
 /**
@@ -25,40 +21,45 @@ public final class EnergyDesk {
   public static final int TRACE_STEP_SECONDS = 600;
 
   private final Mission mission;
-  private final Assessment assessment;
+  private final EnergyView view;
   private final BodyList list;
   private final BodyList.Sample sample;
   private final OrbitStarts orbits;
   private final int threads;
-  private BodyRun asIs;
+  private Flown asIs;
 
-  EnergyDesk(
-      Mission mission, Assessment assessment, BodyList list, List<Eclipse> shadows, int threads) {
+  private EnergyDesk(Mission mission, Diagnosis diagnosis, EnergyView view, int threads) {
     this.mission = mission;
-    this.assessment = assessment;
-    this.list = list;
+    this.view = view;
     this.threads = threads;
+    list = diagnosis.bodyList();
     sample = list.sample(MOST_BODIES);
-    orbits = OrbitStarts.of(list, shadows);
+    orbits = OrbitStarts.of(list, diagnosis.eclipses());
+  }
+
+  static EnergyDesk of(Mission mission, Diagnosis diagnosis, EnergyView view, int threads) {
+    return new EnergyDesk(mission, diagnosis, view, threads);
   }
 
   /** Fan, balance of each orbit, a year of sunlight. */
   public EnergyReport report() {
-    BodyRun run = asIs();
+    Flown flown = asIs();
+    DiagnosisInput input = list.input();
+    YearView year = YearView.of(input);
     return new EnergyReport(
-        assessment.mission(),
-        assessment.now(),
-        list.input().end(),
+        mission.name(),
+        input.now(),
+        input.end(),
         list.count(),
         sample.count(),
-        assessment.energy(),
-        assessment.shadows(),
-        assessment.cutoffSoc(),
-        orbits.balance(run),
-        List.of(),
-        List.of(),
-        "",
-        new WhyFinder(list, run).examples(assessment.now()));
+        view.energy(),
+        view.shadows(),
+        view.cutoffSoc(),
+        flown.balance(),
+        year.months(),
+        year.fullSun(),
+        year.seasons(),
+        new WhyFinder(list, flown.run()).examples(input.now()));
   }
 
   /**
@@ -70,13 +71,8 @@ public final class EnergyDesk {
    */
   public WhatIf whatIf(Map<String, String> overrides, Mission changed) {
     refuseAnotherFlight(changed);
-    BodyRun before = asIs();
-    return Threads.with(
-        threads,
-        workers -> {
-          BodyRun after = run(list.models(changed.body()), workers);
-          return new Comparison(list, orbits, before, after).of(overrides, workers);
-        });
+    Flown before = asIs();
+    return new Comparison(list, before, fly(list.models(changed.body()))).of(overrides);
   }
 
   private void refuseAnotherFlight(Mission changed) {
@@ -91,12 +87,18 @@ public final class EnergyDesk {
 
   /** One member step by step, with every change of state; {@code member} counts from 1. */
   public MemberTrace trace(int member, int stepSeconds) {
-    return new Tracer(list).trace(member, stepSeconds);
+    return new Tracer(list, mission.body()).trace(member, stepSeconds);
+  }
+
+  /** The same member with other numbers, as in {@link #whatIf}. */
+  public MemberTrace trace(int member, int stepSeconds, Mission changed) {
+    refuseAnotherFlight(changed);
+    return new Tracer(list, changed.body()).trace(member, stepSeconds);
   }
 
   /** Which states the bus may be in at a time, and how it came into each. */
   public WhyThere whyAt(Instant time) {
-    return new WhyFinder(list, asIs()).at(time);
+    return new WhyFinder(list, asIs().run()).at(time);
   }
 
   /** How many members there are. */
@@ -104,31 +106,14 @@ public final class EnergyDesk {
     return list.count();
   }
 
-  private synchronized BodyRun asIs() {
+  private synchronized Flown asIs() {
     if (asIs == null) {
-      asIs = Threads.with(threads, workers -> run(list.models(), workers));
+      asIs = fly(list.models());
     }
     return asIs;
   }
 
-  private BodyRun run(BodyList.Models models, Workers workers) {
-    return BodyRun.of(list, sample, models, orbits.seconds(), workers);
-  }
-
-  static EnergyPoint point(BodyList list, EnergyFan.Point point) {
-    return new EnergyPoint(
-        list.input().instant(point.seconds()),
-        point.soc()[0],
-        point.soc()[1],
-        point.soc()[2],
-        point.soc()[3],
-        point.soc()[4],
-        point.transmitting(),
-        list.light().fractionAt(point.seconds()),
-        states(point.states()));
-  }
-
-  static Assessment.States states(double[] shares) {
-    return new Assessment.States(shares[0], shares[1], shares[2], shares[3]);
+  private Flown fly(BodyList.Models models) {
+    return Threads.with(threads, workers -> Flown.of(list, sample, models, orbits, workers));
   }
 }

@@ -29,7 +29,7 @@ public record EnergyReport(
     double cutoffSoc,
     List<OrbitBalance> balance,
     List<SunMonth> year,
-    List<Shadow> fullSun,
+    List<FullSun> fullSun,
     String seasons,
     List<Example> examples) {
 
@@ -56,12 +56,22 @@ public record EnergyReport(
       double margin) {}
 
   /**
+   * A season in which all of the Sun is always seen.
+   *
+   * @param fromSpreadDays one standard deviation of its beginning; 0 where the year begins or ends
+   * @param sure false when the season does not come at all if the orbit is a little lower than
+   *     thought
+   */
+  public record FullSun(
+      Instant from, Instant to, double fromSpreadDays, double toSpreadDays, boolean sure) {}
+
+  /**
    * A month of sunlight.
    *
    * @param from its beginning, or now
    * @param betaLeastDeg least angle between the Sun and the plane of the orbit, degrees
    * @param betaMostDeg greatest
-   * @param eclipseFraction mean share of time in shadow, 0…1
+   * @param eclipseFraction mean share of light that is lost to shadow, 0…1
    * @param longestShadowMinutes longest shadow, minutes
    */
   public record SunMonth(

@@ -64,23 +64,20 @@ final class OrbitStarts {
     List<EnergyBooks> books = run.meanBooks();
     List<OrbitBalance> list = new ArrayList<>();
     for (int n = 0; n + 1 < books.size(); n++) {
-      list.add(between(n, books.get(n), books.get(n + 1)));
+      list.add(balance(n, books.get(n + 1).minus(books.get(n))));
     }
     return list;
   }
 
-  private OrbitBalance between(int n, EnergyBooks a, EnergyBooks b) {
-    double loads = b.loads() - a.loads();
-    double stored = b.stored() - a.stored();
-    double losses = b.chargerLoss() + b.resistanceLoss() - a.chargerLoss() - a.resistanceLoss();
+  private OrbitBalance balance(int n, EnergyBooks orbit) {
     return new OrbitBalance(
         input.instant(starts[n]),
         input.instant(starts[n + 1]),
-        (b.arrays() - a.arrays()) / JOULE_PER_WH,
-        loads / JOULE_PER_WH,
-        losses / JOULE_PER_WH,
-        stored / JOULE_PER_WH,
-        (b.removed() - a.removed()) / JOULE_PER_WH,
-        loads > 0 ? stored / loads : Double.NaN);
+        orbit.arrays() / JOULE_PER_WH,
+        orbit.loads() / JOULE_PER_WH,
+        orbit.losses() / JOULE_PER_WH,
+        orbit.stored() / JOULE_PER_WH,
+        orbit.removed() / JOULE_PER_WH,
+        orbit.loads() > 0 ? orbit.stored() / orbit.loads() : Double.NaN);
   }
 }

@@ -4,8 +4,8 @@ import hark.assessment.MemberTrace.Event;
 import hark.assessment.MemberTrace.Row;
 import hark.assessment.MemberTrace.Share;
 import hark.ensemble.BodyList;
+import hark.ensemble.BodyPrior;
 import hark.ensemble.DiagnosisInput;
-import hark.ensemble.Readings;
 import hark.power.BodyHistory;
 import hark.power.BodyHistory.Probe;
 import hark.power.BodyHistory.Transition;
@@ -34,17 +34,20 @@ final class Tracer {
   private static final double GRID_SECONDS = 600;
 
   private final BodyList list;
+  private final BodyPrior prior;
   private final DiagnosisInput input;
 
-  Tracer(BodyList list) {
+  /** Follows bodies under a prior: that of the diagnosis, or that of a what-if. */
+  Tracer(BodyList list, BodyPrior prior) {
     this.list = list;
+    this.prior = prior;
     this.input = list.input();
   }
 
   MemberTrace trace(int member, int stepSeconds) {
     refuse(member, stepSeconds);
     int body = member - 1;
-    PowerModel model = list.models().of(body);
+    PowerModel model = list.models(prior).of(body);
     List<Transition> changes = run(body, model, new double[0]).transitions();
     double[] times = times(stepSeconds, changes);
     List<Probe> probes = run(body, model, times).probes();
@@ -52,7 +55,7 @@ final class Tracer {
         member,
         list.count(),
         list.weight(body),
-        list.values(body),
+        list.values(body, prior),
         events(body),
         explanations(body),
         rows(probes, changes));
@@ -119,13 +122,13 @@ final class Tracer {
     return new Row(
         input.instant(probe.seconds()),
         list.light().fractionAt(probe.seconds()),
-        Readings.arrayWatts(probe),
-        Readings.loadWatts(probe),
+        probe.arrayWatts(),
+        probe.loadWatts(),
         probe.batteryAmps(),
         probe.volts(),
         probe.soc(),
         probe.batteryCelsius(),
-        Readings.structureCelsius(probe),
+        probe.structureCelsius(),
         state,
         change);
   }

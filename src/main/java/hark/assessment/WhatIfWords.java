@@ -60,10 +60,13 @@ final class WhatIfWords {
   static String said(String key, String value) {
     String[] parts = key.split("\\.", -1);
     String last = parts[parts.length - 1];
+    String parent = parts.length > 1 ? parts[parts.length - 2] : "";
+    if (UNITS.containsKey(last)) { // heater.W: the whole name is a unit
+      return name(parent) + " " + value + " " + UNITS.get(last);
+    }
     if (!unit(last).isEmpty()) {
       return name(last) + " " + value + " " + unit(last);
     }
-    String parent = parts.length > 1 ? parts[parts.length - 2] : "";
     if (!unit(parent).isEmpty()) {
       return name(parent) + " " + name(last) + " " + value + " " + unit(parent);
     }
@@ -72,9 +75,7 @@ final class WhatIfWords {
 
   private static String unit(String part) {
     int bar = part.lastIndexOf('_');
-    return bar < 0
-        ? UNITS.getOrDefault(part.equals("W") ? part : "", "")
-        : UNITS.getOrDefault(part.substring(bar + 1), "");
+    return bar < 0 ? "" : UNITS.getOrDefault(part.substring(bar + 1), "");
   }
 
   private static String name(String part) {

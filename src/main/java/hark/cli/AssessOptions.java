@@ -3,6 +3,7 @@ package hark.cli;
 import hark.assessment.Assessment;
 import hark.assessment.AssessmentRequest;
 import hark.assessment.Assessor;
+import hark.assessment.EnergyDesk;
 import java.nio.file.Path;
 import java.time.Instant;
 import picocli.CommandLine.Mixin;
@@ -65,6 +66,12 @@ final class AssessOptions {
   Assessment assess(MissionRecord mission) {
     AssessmentRequest request = request(now(mission));
     return Assessor.assess(mission.mission(), mission.entries(), request, earth.earth());
+  }
+
+  /** The electrical system of the mission with its journal. */
+  EnergyDesk energy(MissionRecord mission) {
+    AssessmentRequest request = request(now(mission));
+    return Assessor.energy(mission.mission(), mission.entries(), request, earth.earth());
   }
 
   private AssessmentRequest request(Instant at) {

@@ -8,6 +8,7 @@ import hark.journal.Journal;
 import hark.mission.Mission;
 import hark.mission.MissionClock;
 import hark.mission.MissionFolder;
+import hark.mission.Missions;
 import hark.orbit.EarthModel;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -31,6 +32,16 @@ record MissionRecord(Path folder, Mission mission) {
    */
   static MissionRecord read(Path folder) {
     return new MissionRecord(folder, MissionFolder.read(folder));
+  }
+
+  /**
+   * The mission as it would be with other values in its file; nothing on disk changes.
+   *
+   * @param overrides values by key path, as they would be written
+   * @throws hark.problem.BadInput naming each key that is unknown and each value that is wrong
+   */
+  Mission with(Map<String, String> overrides) {
+    return Missions.read(MissionFolder.at(folder), overrides);
   }
 
   /** Where the journal is or will be. */

@@ -108,7 +108,7 @@ public final class AssessmentJson {
     out.text("kind", entry.kind());
   }
 
-  private static void energy(JsonFields out, Assessment.EnergyPoint point) {
+  static void energy(JsonFields out, Assessment.EnergyPoint point) {
     out.time("time", point.time());
     out.number("socP05", point.socP05());
     out.number("socP25", point.socP25());
@@ -117,11 +117,14 @@ public final class AssessmentJson {
     out.number("socP95", point.socP95());
     out.number("transmitting", point.transmitting());
     out.number("sunlit", point.sunlit());
-    JsonFields states = out.object("states");
-    states.number("off", point.states().off());
-    states.number("boot", point.states().boot());
-    states.number("safe", point.states().safe());
-    states.number("nominal", point.states().nominal());
+    states(out.object("states"), point.states());
+  }
+
+  static void states(JsonFields out, Assessment.States states) {
+    out.number("off", states.off());
+    out.number("boot", states.boot());
+    out.number("safe", states.safe());
+    out.number("nominal", states.nominal());
   }
 
   private static void plan(JsonFields out, Assessment.Plan plan) {

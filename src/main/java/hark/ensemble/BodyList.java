@@ -22,7 +22,6 @@ public final class BodyList {
   private final int[] draw;
   private final double[] weight;
   private final List<List<Sharer>> sharers;
-  private final Draws draws;
 
   /**
    * A set of events that one body stands for: bodies are shared by sets that differ only in what
@@ -51,7 +50,6 @@ public final class BodyList {
       DiagnosisInput input, Illumination light, Population population, double[] memberWeight) {
     this.input = input;
     this.light = light;
-    draws = population.draws;
     int count = population.bodies.size();
     models = new PowerModel[population.draws.bodies()];
     draw = new int[count];
@@ -116,25 +114,14 @@ public final class BodyList {
     return changes.get(body);
   }
 
-  /** The drawn value of each uncertain number of a body, by its key. */
-  public Map<String, Double> values(int body) {
-    BodyPrior prior = input.body();
+  /** The drawn value of each uncertain number of a body, by its key, under a prior. */
+  public Map<String, Double> values(int body, BodyPrior prior) {
+    double[] drawn = values(prior, draw[body], drawsFor(prior));
     Map<String, Double> values = new LinkedHashMap<>();
-    for (int k = 0; k < prior.keys().size(); k++) {
-      values.put(prior.keys().get(k), prior.numbers().get(k).quantile(quantile(body, k)));
+    for (int k = 0; k < drawn.length; k++) {
+      values.put(prior.keys().get(k), drawn[k]);
     }
     return values;
-  }
-
-  /** Quantile at which a body has an uncertain number, 0…1. */
-  double quantile(int body, int number) {
-    return draws.at(draw[body], Population.FIRST_BODY_DIMENSION + number);
-  }
-
-  /** The draws of the diagnosis with room for more numbers; those that were there stay the same. */
-  private Draws drawsWith(int more) {
-    int dimensions = Population.FIRST_BODY_DIMENSION + input.body().numbers().size() + more;
-    return new Draws(input.bodiesPerSet(), dimensions, input.seed());
   }
 
   /** The models of the diagnosis. */
@@ -144,25 +131,33 @@ public final class BodyList {
 
   /**
    * The same draws under another prior: a number that was uncertain keeps its quantile, one that is
-   * now certain loses its draw, and one that is uncertain only now gets a draw of its own. Pure.
+   * now certain loses its draw, and one that is uncertain only now gets a draw of its own.
    */
   public Models models(BodyPrior changed) {
-    List<String> before = input.body().keys();
-    Draws more = drawsWith(changed.keys().size());
+    Draws more = drawsFor(changed);
     PowerModel[] others = new PowerModel[models.length];
     for (int d = 0; d < models.length; d++) {
-      if (models[d] == null) {
-        continue;
-      }
-      double[] values = new double[changed.keys().size()];
-      for (int k = 0; k < values.length; k++) {
-        int known = before.indexOf(changed.keys().get(k));
-        int dimension = Population.FIRST_BODY_DIMENSION + (known < 0 ? before.size() + k : known);
-        values[k] = changed.numbers().get(k).quantile(more.at(d, dimension));
-      }
-      others[d] = changed.build().apply(values);
+      others[d] = models[d] == null ? null : changed.build().apply(values(changed, d, more));
     }
     return new Models(others);
+  }
+
+  private double[] values(BodyPrior prior, int drawIndex, Draws more) {
+    List<String> before = input.body().keys();
+    double[] values = new double[prior.keys().size()];
+    for (int k = 0; k < values.length; k++) {
+      int known = before.indexOf(prior.keys().get(k));
+      int number = known < 0 ? before.size() + k : known;
+      double quantile = more.at(drawIndex, Population.FIRST_BODY_DIMENSION + number);
+      values[k] = prior.numbers().get(k).quantile(quantile);
+    }
+    return values;
+  }
+
+  /** The diagnosis' draws with room for the numbers of a prior; those there were stay the same. */
+  private Draws drawsFor(BodyPrior prior) {
+    int numbers = input.body().keys().size() + prior.keys().size();
+    return new Draws(input.bodiesPerSet(), Population.FIRST_BODY_DIMENSION + numbers, input.seed());
   }
 
   /** One model for each body; bodies with the same draw share it. */

@@ -109,7 +109,7 @@ public final class BodyRun {
    */
   public List<EnergyBooks> meanBooks() {
     List<EnergyBooks> means = new ArrayList<>();
-    for (int t = 0; t < Readings.books(histories[0]).size(); t++) {
+    for (int t = 0; t < histories[0].books().size(); t++) {
       means.add(mean(t));
     }
     return means;
@@ -118,7 +118,7 @@ public final class BodyRun {
   private EnergyBooks mean(int t) {
     EnergyBooks sum = EnergyBooks.NONE;
     for (int k = 0; k < histories.length; k++) {
-      sum = sum.plus(Readings.books(histories[k]).get(t), sample.weight()[k]);
+      sum = sum.plus(histories[k].books().get(t), sample.weight()[k]);
     }
     return sum;
   }
