@@ -69,7 +69,9 @@ final class ArraySource {
     if (area == 0) {
       return 0;
     }
-    double heat = 1 + perKelvin * (s.structureC - PowerPhysics.ARRAY_CELSIUS);
+    double ahead = seconds - s.seconds;
+    double celsius = s.structureC + s.structureRate * ahead;
+    double heat = 1 + perKelvin * (celsius - PowerPhysics.ARRAY_CELSIUS);
     return gain * light.irradianceAt(seconds) * area * Math.max(0, heat);
   }
 }

@@ -18,6 +18,11 @@ final class BodyState implements Cloneable {
   double batteryC = PowerPhysics.CELSIUS_AT_SEPARATION;
   double structureC = PowerPhysics.CELSIUS_AT_SEPARATION;
 
+  /** How fast both temperatures moved in the last step, K/s: foretells the middle of the next. */
+  double batteryRate;
+
+  double structureRate;
+
   /** All strings have opened: the battery can be charged and not discharged. */
   boolean protectionOpen;
 

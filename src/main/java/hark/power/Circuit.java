@@ -147,13 +147,18 @@ final class Circuit {
     return celsius(s, s.batteryC);
   }
 
+  /** Temperature that the cells will have so much later if they go on as they did, °C. */
+  private static double foretold(BodyState s, double ahead) {
+    return celsius(s, s.batteryC + s.batteryRate * ahead);
+  }
+
   private static double celsius(BodyState s, double nodeCelsius) {
     return Math.max(PowerPhysics.COLDEST_CELSIUS, nodeCelsius + s.temperatureShiftKelvin);
   }
 
   /** Resistance and locked charge at the cells' temperature. */
-  private void warm(BodyState s) {
-    double celsius = cellCelsius(s);
+  private void warm(BodyState s, double ahead) {
+    double celsius = foretold(s, ahead);
     ohm = coldOhm * PowerPhysics.resistanceFactor(celsius);
     double below = PowerPhysics.LOCK_CELSIUS - celsius;
     locked = below > 0 ? Math.min(PowerPhysics.MOST_LOCKED, cells.coldLockPerKelvin() * below) : 0;
@@ -181,7 +186,7 @@ final class Circuit {
     to.selfPerSecond[i] = selfDischargePerSecond;
     to.lostCharge[i] = 1 - cells.coulombicEfficiency();
     to.damageSoc[i] = Math.max(damageSoc, curve.socAt(0));
-    warm(s);
+    warm(s, 0);
     fillCurve(to, i, locked);
   }
 
@@ -202,14 +207,14 @@ final class Circuit {
 
   /** Solves the bus as it is now, in a burst and outside. */
   void measure(BodyState s) {
-    warm(s);
+    warm(s, 0);
     double fraction = light.fractionBefore(s.nextSunEdge, s.seconds);
     solveNow(s, s.soc, arrays.watts(s, s.seconds, fraction));
   }
 
   /** Whether the bus would stay up with so much more load. */
   boolean carries(BodyState s, double moreWatts, double atLeastVolts) {
-    warm(s);
+    warm(s, 0);
     double fraction = light.fractionBefore(s.nextSunEdge, s.seconds);
     double given = arrays.watts(s, s.seconds, fraction);
     solve(s, s.soc, 0, given, s.loadWatts + moreWatts);
@@ -240,7 +245,7 @@ final class Circuit {
     double middle = s.seconds + step / 2;
     double fraction = light.fractionBefore(s.nextSunEdge, middle);
     triedStep = step;
-    warm(s);
+    warm(s, step / 2);
     solve(s, s.soc, step, arrays.watts(s, middle, fraction), s.loadWatts);
     triedFed = feeds;
     triedTaperEnd = amps > 0 ? charger.taperEndAmps() : Double.POSITIVE_INFINITY;
@@ -272,7 +277,7 @@ final class Circuit {
     }
     double leak = 0;
     if (selfDischargePerSecond > 0 && emf > 0) {
-      double factor = PowerPhysics.selfDischargeFactor(cellCelsius(s));
+      double factor = PowerPhysics.selfDischargeFactor(foretold(s, step / 2));
       leak = selfDischargePerSecond * factor * step;
       triedSelfJoule = leak * coulomb * emf;
     }
@@ -336,7 +341,7 @@ final class Circuit {
       s.damagedSeconds += triedStep;
     }
     s.soc = triedSoc;
-    nodes.keep(s);
+    nodes.keep(s, triedStep);
     s.usedJoule += triedUsedJoule;
     s.loadJoule += triedServedJoule;
     s.resistanceLossJoule += triedResistanceJoule;

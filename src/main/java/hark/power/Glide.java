@@ -80,7 +80,8 @@ final class Glide {
 
   private void warm() {
     for (int i = 0; i < of.count; i++) {
-      double celsius = Math.max(PowerPhysics.COLDEST_CELSIUS, of.batteryC[i] + of.shiftKelvin[i]);
+      double middle = of.batteryC[i] + of.batteryRate[i] * seconds / 2 + of.shiftKelvin[i];
+      double celsius = Math.max(PowerPhysics.COLDEST_CELSIUS, middle);
       double below = Math.max(0, PowerPhysics.LOCK_CELSIUS - celsius);
       double place = PowerPhysics.place(celsius);
       ohm[i] = of.coldOhm[i] * PowerPhysics.resistanceFactorAt(place);
@@ -96,8 +97,11 @@ final class Glide {
     double[] backGain = of.backGain;
     double[] perKelvin = of.perKelvin;
     double[] structureC = of.structureC;
+    double[] structureRate = of.structureRate;
+    double half = seconds / 2;
     for (int i = 0; i < given.length; i++) {
-      double factor = 1 + perKelvin[i] * (structureC[i] - PowerPhysics.ARRAY_CELSIUS);
+      double celsius = structureC[i] + structureRate[i] * half;
+      double factor = 1 + perKelvin[i] * (celsius - PowerPhysics.ARRAY_CELSIUS);
       given[i] = (sun * sunGain[i] + back * backGain[i]) * Math.max(0, factor);
     }
   }
@@ -245,6 +249,8 @@ final class Glide {
     of.loadJoule[i] += of.load[i] * seconds;
     of.resistanceJoule[i] += heat[i] * seconds;
     of.soc[i] = endSoc[i];
+    of.batteryRate[i] = (endBattery[i] - of.batteryC[i]) / seconds;
+    of.structureRate[i] = (endStructure[i] - of.structureC[i]) / seconds;
     of.batteryC[i] = endBattery[i];
     of.structureC[i] = endStructure[i];
     if (!onPiece(i, endSoc[i])) {

@@ -22,6 +22,8 @@ final class Lanes {
   final double[] soc;
   final double[] batteryC;
   final double[] structureC;
+  final double[] batteryRate;
+  final double[] structureRate;
   final double[] usedJoule;
   final double[] loadJoule;
   final double[] resistanceJoule;
@@ -82,6 +84,8 @@ final class Lanes {
     soc = new double[count];
     batteryC = new double[count];
     structureC = new double[count];
+    batteryRate = new double[count];
+    structureRate = new double[count];
     usedJoule = new double[count];
     loadJoule = new double[count];
     resistanceJoule = new double[count];
@@ -131,6 +135,8 @@ final class Lanes {
     soc[i] = s.soc;
     batteryC[i] = s.batteryC;
     structureC[i] = s.structureC;
+    batteryRate[i] = s.batteryRate;
+    structureRate[i] = s.structureRate;
     usedJoule[i] = s.usedJoule;
     loadJoule[i] = s.loadJoule;
     resistanceJoule[i] = s.resistanceLossJoule;
@@ -158,6 +164,8 @@ final class Lanes {
     s.soc = soc[i];
     s.batteryC = batteryC[i];
     s.structureC = structureC[i];
+    s.batteryRate = batteryRate[i];
+    s.structureRate = structureRate[i];
     s.usedJoule = usedJoule[i];
     s.loadJoule = loadJoule[i];
     s.resistanceLossJoule = resistanceJoule[i];

@@ -78,7 +78,9 @@ final class ThermalNodes {
   }
 
   /** Keeps the tried step. */
-  void keep(BodyState s) {
+  void keep(BodyState s, double step) {
+    s.batteryRate = (triedBatteryC - s.batteryC) / step;
+    s.structureRate = (triedStructureC - s.structureC) / step;
     s.batteryC = triedBatteryC;
     s.structureC = triedStructureC;
   }
