@@ -1,0 +1,63 @@
+package hark.trial;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hark.power.Bodies;
+import hark.power.OnboardChange;
+import hark.power.PowerModel;
+import hark.power.SimulationRequest.TimedChange;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** The simulation against its plain twin where both must say the same. */
+class TwinComparisonTest {
+  private static final double DAYS = 3;
+  private static final TwinComparison.Setting USUAL =
+      new TwinComparison.Setting(DAYS * Bodies.DAY, 300, 300, 1);
+
+  private static TwinComparison compare(Bodies body, TimedChange... changes) {
+    return TwinComparison.of(body.model(), Bodies.orbits(DAYS), USUAL, changes);
+  }
+
+  /** Aim of issue 3: half of the errors within 0.2 % of the capacity, 99 % within 1 %. */
+  private static void assertClose(TwinComparison twins) {
+    String summary = twins.summary(USUAL.endSeconds());
+    assertTrue(twins.socQuantile(0.5) <= 0.002, summary);
+    assertTrue(twins.socQuantile(0.99) <= 0.01, summary);
+  }
+
+  @Test
+  void aHealthyBodyIsTheSameInBoth() {
+    TwinComparison twins = compare(new Bodies());
+    assertClose(twins);
+    assertEquals(List.of(new TwinComparison.Edge(0, true)), twins.fastEdges());
+    assertEquals(twins.fastEdges(), twins.plainEdges());
+  }
+
+  @Test
+  void aWeakBodyIsTheSameInBoth() {
+    TwinComparison twins = compare(new Bodies(), Bodies.at(0, new OnboardChange.ArrayFactor(0.3)));
+    assertClose(twins);
+    assertEquals(twins.plainEdges().size(), twins.fastEdges().size());
+    double end = USUAL.endSeconds();
+    double on = TwinComparison.totalOn(twins.plainEdges(), end);
+    assertEquals(1, TwinComparison.totalOn(twins.fastEdges(), end) / on, 0.02);
+  }
+
+  @Test
+  void aBodyThatCyclesEachOrbitIsOnForAsLongInBoth() {
+    Bodies body = new Bodies();
+    body.parallel = 1;
+    body.cellCapacityAh = 0.15;
+    body.cellResistanceOhm = 0.1;
+    body.socAtSeparation = 0.05;
+    body.loads = new PowerModel.Loads(0.005, 0.6, 0.9, 0.9);
+    TwinComparison twins = compare(body, Bodies.at(0, new OnboardChange.ArrayFactor(0.35)));
+    double end = USUAL.endSeconds();
+    double plain = TwinComparison.totalOn(twins.plainEdges(), end);
+    double fast = TwinComparison.totalOn(twins.fastEdges(), end);
+    assertEquals(1, fast / plain, 0.02, twins.summary(end));
+    assertEquals(twins.plainEdges().size(), twins.fastEdges().size(), 4, twins.summary(end));
+  }
+}
