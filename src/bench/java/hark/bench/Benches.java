@@ -4,9 +4,14 @@ package hark.bench;
 public final class Benches {
   private Benches() {}
 
-  /** Prints one line or a few for each benchmark. */
+  /** Prints one line or a few for each benchmark; {@code energy} alone runs only that one. */
   public static void main(String[] args) {
+    if (args.length == 1 && args[0].equals("energy")) {
+      EnergyBench.run();
+      return;
+    }
     PassesBench.run();
+    EnergyBench.run();
     ColdBriefBench.run();
   }
 }

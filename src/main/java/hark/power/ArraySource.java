@@ -11,6 +11,9 @@ final class ArraySource {
   /** Watts at the bus for each W/m² and m² at the stated temperature, as things are now. */
   private double gain;
 
+  private double agedYears;
+  private double aged = 1;
+
   ArraySource(PowerModel model, Illumination light) {
     this.model = model;
     this.light = light;
@@ -32,8 +35,10 @@ final class ArraySource {
   void configure(BodyState s) {
     view.configure(s.facesLost, s.unfolded);
     PowerModel.Arrays arrays = model.arrays();
-    double kept = 1 - arrays.nature().lossPerYear();
-    double aged = s.years == 0 ? 1 : Math.pow(kept, s.years);
+    if (s.years != agedYears) {
+      agedYears = s.years;
+      aged = Math.pow(1 - arrays.nature().lossPerYear(), s.years);
+    }
     gain =
         arrays.cellEfficiency()
             * (1 - arrays.losses())

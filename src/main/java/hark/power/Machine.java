@@ -128,9 +128,10 @@ final class Machine {
 
   /** Whether voltages or temperatures at the end of the tried step ask for something. */
   private boolean asks(double seconds) {
-    if (circuit.wouldSwitch(s)) {
-      return true;
-    }
+    return circuit.wouldSwitch(s) || asksByVolts(seconds);
+  }
+
+  private boolean asksByVolts(double seconds) {
     if (circuit.surelyQuiet(s)) {
       return false;
     }
@@ -139,11 +140,13 @@ final class Machine {
         || (s.sagAt == BodyState.NEVER && bus.wouldSag(s, circuit, seconds));
   }
 
-  /** The first time, to a second, at which the body asks for something. */
+  /** The first time at which the body asks for something, to a second, or ten for warmth alone. */
   private double crossing(double end) {
     double before = s.seconds;
     double after = end;
-    while (after - before > PowerPhysics.EDGE_SECONDS) {
+    boolean onlyWarmth = !asksByVolts(end);
+    double near = onlyWarmth ? PowerPhysics.SWITCH_SECONDS : PowerPhysics.EDGE_SECONDS;
+    while (after - before > near) {
       double middle = (before + after) / 2;
       circuit.attempt(s, middle - s.seconds);
       if (asks(middle)) {

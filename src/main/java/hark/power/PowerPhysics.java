@@ -11,6 +11,9 @@ final class PowerPhysics {
   /** Thresholds that the voltage crosses are located within this time, s. */
   static final double EDGE_SECONDS = 1;
 
+  /** Temperatures at which thermostat or charge inhibit switch are located within this time, s. */
+  static final double SWITCH_SECONDS = 10;
+
   /** Nearer than this to a threshold the end of a step is looked at exactly, V. */
   static final double NEAR_VOLTS = 0.02;
 

@@ -1,34 +1,18 @@
 /**
  * What the battery, the temperatures, the bus and the beacon of one body do from separation on.
  *
- * <p>Enter through {@link hark.power.Simulation}: a {@link hark.power.PowerModel} (every number of
- * the body), an {@link hark.power.Illumination} (sunlight along its orbit) and a {@link
- * hark.power.SimulationRequest} give a {@link hark.power.BodyHistory}. Everything is pure and
- * single-threaded; the same arguments give the same bits.
+ * <p>Enter through {@link hark.power.Simulation}: {@link hark.power.PowerModel}s (every number of a
+ * body), an {@link hark.power.Illumination} (sunlight along their orbit) and {@link
+ * hark.power.SimulationRequest}s give {@link hark.power.BodyHistory}s. Everything is pure and
+ * single-threaded; the same arguments give the same bits, whatever bodies are simulated together.
  *
- * <p>How it is modelled:
+ * <p>What is computed stands in {@code src/docs/power-model.md}; how it is made fast in {@code
+ * DEVELOPERS.md}. {@code Machine} takes one body through anything; {@code Fleet} takes many through
+ * time together and lets those to which nothing can happen glide in {@code Lanes}.
  *
- * <ul>
- *   <li>Battery, charger, arrays and loads meet at one point, the bus. Loads are constant powers. A
- *       burst's draw is spread evenly over the beacon's interval while the beacon runs.
- *   <li>The first burst comes one interval after a beacon may run, and the train of bursts begins
- *       anew when the beacon was stopped, so at every boot.
- *   <li>An off bus restarts when its voltage has stayed above recovery for the hold-off, or, when
- *       no current can leave the battery, when the arrays have given what the dead start needs for
- *       so long. The charger works from the arrays whether the bus is on or off.
- *   <li>A hung computer keeps state and load: it does not shed load, does not leave boot, sends
- *       nothing. Under-voltage, the command-loss timer if it resets, the watchdog and a reset
- *       command are hardware and reach it.
- *   <li>A hang or loop that a power cycle clears cannot begin while the bus is off.
- *   <li>Charging schemes: {@code CC_CV} and {@code MPPT} give the array's power up to the current
- *       and voltage limits and differ only in the efficiency they are given; {@code DIRECT} clamps
- *       the array to the battery, so its power falls with V over the charge voltage, and only a
- *       shunt at the charge voltage limits it.
- * </ul>
- *
- * <p>Not modelled: spin about a fixed axis and nadir pointing, panels still stowed or shading each
- * other, cell temperature and ageing of the arrays, capacity in the cold and with age,
- * self-discharge, the spread about the tumbling mean, loads that follow voltage, the pulse of a
- * single burst.
+ * <p>Not modelled: the turning of a fast tumbler within an orbit and within a burst (its mean power
+ * counts), the true edges of shadows between panels, panels warmer than the structure, cells of a
+ * string that differ, strings that differ in anything but the voltage at which they open, the extra
+ * heat of a burst's current over its mean, loads that follow voltage.
  */
 package hark.power;
