@@ -15,15 +15,20 @@ import java.util.List;
  * One body by the simulation of {@code hark.power} and by the plain body, side by side.
  *
  * @param socErrors absolute differences of the state of charge on the grid, rising, 0…1
- * @param fastEdges switching on and off by the simulation
- * @param plainEdges the same by the plain body
+ * @param completeSeconds up to here both lists of edges are whole: the simulation lists no more
+ *     than ten thousand transitions, and in a storm they end long before the run does
+ * @param fastEdges switching on and off by the simulation, up to there
+ * @param plainEdges the same by the plain body, up to there
  */
 public record TwinComparison(
     double[] socErrors,
+    double completeSeconds,
     List<Edge> fastEdges,
     List<Edge> plainEdges,
     BodyHistory fast,
     PlainHistory plain) {
+  /** Transitions that the simulation lists, see {@link BodyHistory}. */
+  private static final int FAST_LISTS = 10_000;
 
   /** The bus came on or went off. */
   public record Edge(double seconds, boolean on) {}
@@ -73,17 +78,20 @@ public record TwinComparison(
       errors[i] = Math.abs(fast.soc()[i] - plain.soc()[i]);
     }
     Arrays.sort(errors);
+    int listed = fast.transitions().size();
+    double whole = (n - 1) * plain.gridSeconds();
+    double complete = listed < FAST_LISTS ? whole : fast.transitions().get(listed - 1).seconds();
     List<Edge> fastEdges = new ArrayList<>();
-    fast.transitions().forEach(t -> add(fastEdges, t.seconds(), t.to()));
+    fast.transitions().forEach(t -> add(fastEdges, t.seconds(), t.to(), complete));
     List<Edge> plainEdges = new ArrayList<>();
-    plain.transitions().forEach(t -> add(plainEdges, t.seconds(), t.to()));
-    return new TwinComparison(errors, fastEdges, plainEdges, fast, plain);
+    plain.transitions().forEach(t -> add(plainEdges, t.seconds(), t.to(), complete));
+    return new TwinComparison(errors, complete, fastEdges, plainEdges, fast, plain);
   }
 
-  private static void add(List<Edge> edges, double seconds, BusState to) {
+  private static void add(List<Edge> edges, double seconds, BusState to, double complete) {
     boolean on = to != BusState.OFF;
     boolean was = !edges.isEmpty() && edges.get(edges.size() - 1).on();
-    if (on != was) {
+    if (on != was && seconds <= complete) {
       edges.add(new Edge(seconds, on));
     }
   }
@@ -105,21 +113,32 @@ public record TwinComparison(
     return lengths.stream().mapToDouble(Double::doubleValue).toArray();
   }
 
-  /** Whole time on, s. */
+  /** Whole time on up to a time, s; not past {@link #completeSeconds}, where edges are missing. */
   public static double totalOn(List<Edge> edges, double endSeconds) {
     return Arrays.stream(onSeconds(edges, endSeconds)).sum();
   }
 
+  /** Whole time on by the simulation, up to where both lists are whole, s. */
+  public double fastOn() {
+    return totalOn(fastEdges, completeSeconds);
+  }
+
+  /** Whole time on by the plain body, up to there, s. */
+  public double plainOn() {
+    return totalOn(plainEdges, completeSeconds);
+  }
+
   /** In a line: quantiles of the error, edges, time on. */
-  public String summary(double endSeconds) {
+  public String summary() {
     return String.format(
-        "soc error median %.5f, 99 %% %.5f, most %.5f; edges %d / %d; on %.0f s / %.0f s",
+        "soc error median %.5f, 99 %% %.5f, most %.5f; edges %d / %d; on %.0f s / %.0f s of %.0f s",
         socQuantile(0.5),
         socQuantile(0.99),
         socQuantile(1),
         fastEdges.size(),
         plainEdges.size(),
-        totalOn(fastEdges, endSeconds),
-        totalOn(plainEdges, endSeconds));
+        fastOn(),
+        plainOn(),
+        completeSeconds);
   }
 }
