@@ -98,9 +98,21 @@ class PlainBodyTest {
     while (amps[last] < 0) {
       last++;
     }
-    double before = (soc[101] - soc[100]) / (amps[101] + amps[100]);
-    double end = (soc[last - 2] - soc[last - 3]) / (amps[last - 2] + amps[last - 3]);
-    assertEquals(3, end / before, 0.01, "one string falls three times as fast as three");
+    double[] opensAt = {6.6, 6.4, 6.2}; // 3.2 V and 0.1 V to both sides, two cells in series
+    double[] volts = history.volts();
+    double cellCoulomb = 3600;
+    int carrying = 3;
+    for (int i = 1; i < last; i++) {
+      double charge = (soc[i - 1] - soc[i]) * cellCoulomb;
+      double strings = -60 * (amps[i - 1] + amps[i]) / 2 / charge;
+      if (strings < carrying - 0.5) {
+        double aMinutesFall = 0.1;
+        assertEquals(opensAt[3 - carrying], volts[i - 1], aMinutesFall, "at minute " + i);
+        carrying--;
+      }
+    }
+    assertEquals(1, carrying, "one after the other");
+    assertEquals(opensAt[2], volts[last - 1], 0.2, "the last one too");
     assertTrue(soc[last] > soc[last - 1] + 0.01, "the mean of the resting is above the last one");
     assertEquals(BusState.OFF, history.states().get(last), "nothing is left to feed it");
   }
@@ -254,5 +266,32 @@ class PlainBodyTest {
     double kelvin = Math.pow((sun + earth) / (0.8 * 5.670374419e-8), 0.25);
     assertEquals(kelvin - 273.15, history.batteryCelsius(), 0.05);
     assertEquals(kelvin - 273.15, history.structureCelsius(), 0.05);
+  }
+
+  @Test
+  void withoutHoldOffItStormsAndYetStaysOffForTenSeconds() {
+    Bodies body = new Bodies();
+    body.parallel = 1;
+    body.cellCapacityAh = 1;
+    body.cellResistanceOhm = 0.6;
+    body.socAtSeparation = 0.12; // sags by more than the hysteresis
+    body.loads = new PowerModel.Loads(0.005, 0.6, 1.5, 1.5);
+    body.thresholds = new PowerModel.Thresholds(6.2, 6.25, 6.4, 7.5);
+    TimedChange weak = Bodies.at(0, new OnboardChange.ArrayFactor(0.4));
+    PlainHistory storm =
+        Plain.run(body, Bodies.orbits(1), 1, weak, Bodies.at(0, new OnboardChange.HoldOffLost()));
+    PlainHistory calm = Plain.run(body, Bodies.orbits(1), 1, weak);
+    assertTrue(storm.boots() > 20 * Bodies.DAY / Bodies.ORBIT_SECONDS, storm.boots() + " boots");
+    assertTrue(calm.boots() < storm.boots() / 4, calm.boots() + " boots with a hold-off");
+    double shortest = Double.POSITIVE_INFINITY;
+    double off = Double.NEGATIVE_INFINITY;
+    for (PlainHistory.Transition transition : storm.transitions()) {
+      if (transition.to() == BusState.OFF) {
+        off = transition.seconds();
+      } else if (transition.to() == BusState.BOOT) {
+        shortest = Math.min(shortest, transition.seconds() - off);
+      }
+    }
+    assertEquals(10, shortest);
   }
 }
