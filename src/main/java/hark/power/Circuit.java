@@ -1,71 +1,27 @@
 package hark.power;
 
-import hark.power.PowerModel.Scheme;
-
 /**
- * Arrays, charger, battery and load at one point, the bus, with constant-power loads: the voltage V
- * = E + I·R meets V·I = P in a quadratic. The heat goes to {@link ThermalNodes}, what the battery
- * asks of its charger is in {@link Charger}.
+ * The electrical system of one body over a step: array power from {@link ArraySource}, the bus
+ * solved by {@link Junction}, the heat to {@link ThermalNodes}.
  *
  * <p>A step is tried first (the body does not change) and then kept. The current of a step is the
  * one at its middle, on the tangent of the open-circuit curve: there the curve's slope acts like
  * more resistance, so one solution gives a second-order step that is stable for any resistance. A
  * taper is followed by its exponential.
- *
- * <p>Currents are positive into the battery.
  */
-final class Circuit {
+final class Circuit extends Junction {
   private final PowerModel model;
   private final Illumination light;
-  private final OpenCircuit curve;
   private final ThermalNodes nodes;
-  private final Charger charger;
   private final ArraySource arrays;
   private final CellBehaviour cells;
-  private final boolean direct;
   private final double packOhm;
   private final double packCoulomb;
   private final double heaterWatts;
   private final double selfDischargePerSecond;
   private final double damageSoc;
 
-  // What the present configuration makes of the pack.
-  private double coulomb;
   private double coldOhm;
-
-  // The last solution.
-  double amps;
-
-  /** Voltage at the bus; 0 when the load pulls it down, NaN when nothing feeds it. */
-  double busVolts;
-
-  /** Voltage at the bus while a burst is sent. */
-  double burstVolts;
-
-  /** Voltage at the pack's own terminals, and while a burst is sent. */
-  double packVolts;
-
-  double burstPackVolts;
-
-  /** Whether battery and arrays together can feed the load, and that of a burst. */
-  boolean feeds;
-
-  boolean feedsBurst;
-
-  /** Array power that reaches the bus if it is wanted, W. */
-  double arrayWatts;
-
-  private double ohm;
-  private double locked;
-
-  /** Piece of the open-circuit curve, its voltage without load and what it rises by, V. */
-  private int piece;
-
-  private double atRest;
-  private double slopeVolts;
-  private double usedWatts;
-  private double servedWatts;
-  private double polarisationWatts;
 
   // The tried step.
   private double triedStep;
@@ -80,13 +36,11 @@ final class Circuit {
   private boolean triedFed;
 
   Circuit(PowerModel model, Illumination light) {
+    super(model);
     this.model = model;
     this.light = light;
     PowerModel.Battery battery = model.battery();
     cells = battery.behaviour();
-    curve = new OpenCircuit(battery.openCircuit(), battery.series());
-    direct = model.charging().scheme() == Scheme.DIRECT;
-    charger = new Charger(model, curve.fullVolts());
     arrays = new ArraySource(model, light);
     packOhm = battery.cellResistanceOhm() * battery.series() / battery.parallel();
     packCoulomb = battery.cellCapacityAh() * 3600 * battery.parallel();
@@ -369,80 +323,6 @@ final class Circuit {
   /** What the battery's heater draws when it is on, W. */
   double heaterWatts() {
     return heaterWatts;
-  }
-
-  /**
-   * Solves the bus for one current: that at the middle of a step, or for a step of 0 that of the
-   * moment.
-   */
-  private void solve(BodyState s, double soc, double step, double given, double load) {
-    arrayWatts = given;
-    polarisationWatts = 0;
-    if (s.batteryGone) {
-      packVolts = 0;
-      solveArraysAlone(s, load);
-      return;
-    }
-    piece = curve.pieceNear(piece, soc);
-    double emf = curve.voltsIn(piece, soc);
-    double slope = curve.slopeOf(piece);
-    double constantAmps = direct ? given / model.charging().chargeVolts() : 0;
-    double constantWatts = direct ? 0 : given;
-    atRest = emf;
-    if (locked > 0 && constantWatts + emf * constantAmps < load) {
-      double reach = soc - locked * (1 - soc);
-      int lower = curve.pieceNear(piece, reach);
-      emf = curve.voltsIn(lower, reach);
-      slope = curve.slopeOf(lower) * (1 + locked);
-    }
-    slopeVolts = slope;
-    double rise = slope / coulomb;
-    double effective = ohm + rise * step / 2;
-    double source = emf - effective * constantAmps;
-    double net = constantWatts + emf * constantAmps - load;
-    double discriminant = source * source + 4 * effective * net;
-    if (net < 0 && (s.protectionOpen || discriminant < 0)) {
-      packVolts = emf;
-      if (s.protectionOpen) {
-        solveArraysAlone(s, load);
-      } else {
-        collapse(s.busOff());
-      }
-      return;
-    }
-    double free = 2 * net / (source + Math.sqrt(Math.max(0, discriminant)));
-    amps = free > 0 ? charger.amps(s, free, new Charger.Way(emf, ohm, rise, step)) : free;
-    busVolts = emf + amps * effective;
-    packVolts = busVolts;
-    feeds = true;
-    servedWatts = load;
-    usedWatts = load + busVolts * amps;
-    polarisationWatts = (emf - atRest) * amps;
-  }
-
-  /** The load asks for more than the battery can give at any voltage. */
-  private void collapse(boolean off) {
-    amps = 0;
-    busVolts = off ? Double.NaN : 0;
-    feeds = off;
-    usedWatts = 0;
-    servedWatts = 0;
-  }
-
-  /**
-   * No current can leave the battery: the charger holds the bus at its voltage, or nothing does.
-   */
-  private void solveArraysAlone(BodyState s, double load) {
-    amps = 0;
-    boolean enough = arrayWatts >= load && arrayWatts > 0;
-    feeds = enough || s.busOff();
-    servedWatts = enough ? load : 0;
-    usedWatts = servedWatts;
-    if (enough) {
-      busVolts = model.charging().chargeVolts();
-    } else {
-      busVolts = s.busOff() ? Double.NaN : 0;
-    }
   }
 
   /** Whether the battery can feed the bus. */
