@@ -278,8 +278,8 @@ final class EnergyBench {
     void add(TwinComparison pair, PlainHistory truth) {
       boolean storm = truth.boots() > STORM_BOOTS_A_DAY * DAYS;
       int which = storm ? 1 : 0;
-      fastOn[which] += TwinComparison.totalOn(pair.fastEdges(), DAYS * DAY);
-      plainOn[which] += TwinComparison.totalOn(pair.plainEdges(), DAYS * DAY);
+      fastOn[which] += pair.fastOn();
+      plainOn[which] += pair.plainOn();
       phases(pair.fastEdges(), fastPhases);
       phases(pair.plainEdges(), plainPhases);
       if (storm) {

@@ -13,7 +13,7 @@ final class SunView {
   static final double SLOW_DEG_PER_SECOND = 0.6;
 
   /** Steps in a round of a slow tumble. */
-  private static final double STEPS_A_ROUND = 12;
+  private static final double STEPS_A_ROUND = 36;
 
   /** The Sun moves by a quarter of a degree in this time; a spin mean holds for so long, s. */
   private static final double SPIN_SECONDS = 6 * 3600;
