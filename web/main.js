@@ -3,7 +3,9 @@
 import { render } from 'lit-html';
 import { Refusal, fetchPage, fetchProcedure, fetchSky, postEntry } from './api/console.js';
 import { listen } from './api/events.js';
+import { wireEnergy } from './energy.js';
 import { FORMS, formOf, keysOf } from './model/entry.js';
+import { nothingAsked } from './model/energystate.js';
 import { iso, ms } from './model/time.js';
 import { likely, loggable } from './model/windows.js';
 import { page } from './view/page.js';
@@ -22,7 +24,9 @@ const s = {
   opened: new Set(), procedures: new Map(), skies: new Map(), loggable: [], problems: [], sending: false,
   draft: { kind: 'nothing-heard', window: '', values: { who: localStorage.getItem('hark.who') ?? '' } },
   keysOn: localStorage.getItem('hark.keys') !== 'off', shown: {}, before: {},
+  view: viewOf(location.hash), energy: nothingAsked(),
 };
+const energy = wireEnergy(s, draw);
 let received = Date.now();
 let drawing = false;
 /** @type {Set<string>} */
@@ -39,11 +43,14 @@ function draw() {
       s.draft.window = likely(s.loggable, s.page.clock.own)?.id ?? OTHER;
     }
     if (!root.firstElementChild?.classList.contains('skip')) root.replaceChildren();
-    render(page(s, actions), root);
+    render(page(s, actions, energy.actions), root);
     measure();
-    lookUp();
+    if (s.view === 'energy') energy.shown(s.page.revision); else lookUp();
   });
 }
+
+/** The hash names the page and the place on it. @param {string} hash @returns {'now'|'energy'} */
+function viewOf(hash) { return hash.startsWith('#energy') ? 'energy' : 'now'; }
 
 /** Asks once for the sky of the window shown; without it the page is whole but for that picture. */
 async function lookUp() {
@@ -176,13 +183,17 @@ async function refresh() {
     received = Date.now();
     s.status = fresh.working ? WORKING : counted(fresh);
     if (!fresh.working) s.written = '';
-    document.title = `${fresh.assessment.mission} · Hark`;
+    title();
   } catch (e) {
     if (!(e instanceof Refusal)) throw e;
     if (s.page) s.status = `${e.message}.`;
     else root.querySelector('.waiting')?.replaceChildren(`${e.message}.`);
   }
   draw();
+}
+
+function title() {
+  document.title = `${s.page.assessment.mission}${s.view === 'energy' ? ', energy' : ''} · Hark`;
 }
 
 /** @param {import('./model/types.js').PageData} fresh */
@@ -202,7 +213,7 @@ listen({
 addEventListener('keydown', (e) => {
   const target = /** @type {HTMLElement} */ (e.target);
   const typing = target.closest('input:not([type=radio]):not([type=checkbox]), select, textarea') !== null;
-  if (!s.page || !s.keysOn || typing || e.ctrlKey || e.metaKey || e.altKey) return;
+  if (!s.page || s.view !== 'now' || !s.keysOn || typing || e.ctrlKey || e.metaKey || e.altKey) return;
   const form = FORMS.find((f) => f.letter !== '' && f.letter === e.key.toLowerCase());
   if (!form) return;
   e.preventDefault();
@@ -211,6 +222,19 @@ addEventListener('keydown', (e) => {
     const first = /** @type {HTMLElement|null} */ (document.getElementById('f-window'));
     first?.focus();
     first?.scrollIntoView({ block: 'center' });
+  });
+});
+
+addEventListener('hashchange', () => {
+  const view = viewOf(location.hash);
+  if (view === s.view) return;
+  s.view = view;
+  if (s.page) title();
+  draw();
+  // The place named lies on a page that is only now drawn.
+  setTimeout(() => {
+    const place = document.getElementById(location.hash.slice(1));
+    if (place) place.scrollIntoView(); else scrollTo(0, 0);
   });
 });
 

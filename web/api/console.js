@@ -31,11 +31,12 @@ export const postEntry = (kind, keys) =>
   }).then((r) => r.json());
 
 /** @param {string} path @param {RequestInit} [init] */
-async function ask(path, init) {
+export async function ask(path, init) {
   let response;
   try {
     response = await fetch(path, init);
-  } catch {
+  } catch (e) {
+    if (e instanceof DOMException && e.name === 'AbortError') throw e;
     throw new Refusal(0, [{
       what: 'the console does not answer', where: location.host,
       mend: 'see whether `hark serve` still runs; what you typed stays here',

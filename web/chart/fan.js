@@ -14,7 +14,7 @@ export function within(points, [from, to]) {
 }
 
 /** @param {EnergyPoint[]} points @param {(t: number) => number} x @param {(v: number) => number} y @param {Quantity} q */
-const line = (points, x, y, q) =>
+export const line = (points, x, y, q) =>
   points.map((p, i) => `${i ? 'L' : 'M'}${px(x(ms(p.time)))} ${px(y(p[q]))}`).join('');
 
 /** @param {EnergyPoint[]} points @param {(t: number) => number} x @param {(v: number) => number} y @param {Quantity} low @param {Quantity} high */

@@ -8,7 +8,8 @@
  *   skies: Map<string, import('./types.js').SkyView>,
  *   draft: import('./entry.js').Draft, loggable: import('./model/windows.js').Loggable[],
  *   problems: import('./types.js').Problem[], sending: boolean, keysOn: boolean,
- *   shown: Record<string, string>, before: Record<string, string>}} State
+ *   shown: Record<string, string>, before: Record<string, string>,
+ *   view: 'now'|'energy', energy: import('./energystate.js').EnergyState}} State
  *
  * `shown` collects the figures as they are drawn, `before` those of the former revision, so that
  * what changed can be marked.

@@ -13,6 +13,8 @@ export function masthead(s, act) {
   return html`
     <header class="masthead">
       <p class="who"><strong>${a.mission}</strong> <span>${silence(s)}</span></p>
+      <nav class="pages" aria-label="Pages"><a href="#" aria-current=${s.view === 'now' ? 'page' : 'false'}>now</a>
+        <a href="#energy" aria-current=${s.view === 'energy' ? 'page' : 'false'}>energy</a></nav>
       <p class="clock"><time datetime=${new Date(s.now).toISOString()}>${date(s.now)} &ensp;${clockSeconds(s.now)}</time>
         </p>
       <fieldset class="themes">

@@ -52,7 +52,8 @@ final class Desk implements AutoCloseable {
   /** Opens a mission folder and the journal in it. */
   static Desk folder(Path folder, Clock clock, MissionModel.Working working) {
     Mission mission = MissionFolder.read(folder);
-    return new Desk(mission, folder.resolve("journal.db"), clock, working, Optional.empty());
+    MissionModel.Working here = working.in(MissionFolder.at(folder));
+    return new Desk(mission, folder.resolve("journal.db"), clock, here, Optional.empty());
   }
 
   /** Writes the demo to a folder that is deleted when the desk is closed, and opens that. */
@@ -61,7 +62,8 @@ final class Desk implements AutoCloseable {
       Path folder = Files.createTempDirectory("hark-demo-");
       DemoMission.writeTo(folder);
       Path journal = folder.resolve("journal.db");
-      return new Desk(MissionFolder.read(folder), journal, clock, working, Optional.of(folder));
+      MissionModel.Working here = working.in(MissionFolder.at(folder));
+      return new Desk(MissionFolder.read(folder), journal, clock, here, Optional.of(folder));
     } catch (IOException e) {
       throw new CouldNot("no room for the demo's journal could be made: " + e.getMessage(), e);
     }
@@ -82,7 +84,7 @@ final class Desk implements AutoCloseable {
 
   /** The assessment the console shows first; waits for it. */
   Assessment assess() {
-    return model.assess();
+    return model.assess().assessment();
   }
 
   /** By station, who may authorise a transmission there. */

@@ -2,6 +2,7 @@ package hark.cli;
 
 import hark.assessment.AssessmentRequest;
 import hark.assessment.Assessor;
+import hark.assessment.Examination;
 import hark.console.ConsoleSettings;
 import hark.console.MissionModel;
 import hark.document.Brief;
@@ -10,6 +11,7 @@ import hark.problem.BadInput;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -110,7 +112,9 @@ final class ServeCommand implements Callable<Integer> {
     EarthModel model = earth.earth();
     MissionModel.Working working =
         new MissionModel.Working(
-            (of, entries, now) -> Assessor.assess(of, entries, request(now), model), model);
+            (of, entries, now) -> worked(Assessor.examine(of, entries, request(now), model)),
+            model,
+            Optional.empty());
     Desk desk =
         demo ? Desk.demo(main.clock(), working) : Desk.folder(folder, main.clock(), working);
     try {
@@ -126,6 +130,10 @@ final class ServeCommand implements Callable<Integer> {
     out.flush();
     Runtime.getRuntime().addShutdownHook(new Thread(desk::close, "hark-stop"));
     Lingering.serving();
+  }
+
+  private static MissionModel.Worked worked(Examination examination) {
+    return new MissionModel.Worked(examination.assessment(), Optional.of(examination.energy()));
   }
 
   private AssessmentRequest request(Instant now) {

@@ -28,7 +28,8 @@ final class Api {
   }
 
   Routes routes() {
-    return new Routes()
+    Routes routes = new EnergyApi(revisions).into(new Routes());
+    return routes
         .on("GET", "/api/assessment", (path, body) -> assessment())
         .on("GET", JOURNAL, (path, body) -> Reply.json(200, PageJson.journal(model.entries())))
         .on("POST", JOURNAL, (path, body) -> append(body))

@@ -17,7 +17,7 @@ public interface ConsoleModel {
    * Works everything out anew from what is recorded by now. Slow; the server calls it from one
    * worker thread only and never twice at once.
    */
-  Assessment assess();
+  Answer assess();
 
   /** Everything recorded so far, in order of number. */
   List<Entry> entries();
@@ -47,6 +47,13 @@ public interface ConsoleModel {
 
   /** A sentence the page must always show, such as that nothing logged is kept; may be empty. */
   String notice();
+
+  /**
+   * An assessment and what answers questions about its electrical system.
+   *
+   * @param energy empty when nobody can answer them
+   */
+  record Answer(Assessment assessment, Optional<EnergyQuestions> energy) {}
 
   /**
    * A piece of sky.

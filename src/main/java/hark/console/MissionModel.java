@@ -2,11 +2,13 @@ package hark.console;
 
 import hark.assessment.Assessment;
 import hark.assessment.Assessment.Window;
+import hark.assessment.EnergyDesk;
 import hark.document.MissionFacts;
 import hark.evidence.Entry;
 import hark.evidence.EvidenceBook;
 import hark.evidence.EvidenceContext;
 import hark.journal.Journal;
+import hark.mission.FolderSource;
 import hark.mission.Mission;
 import hark.mission.MissionClock;
 import hark.orbit.EarthModel;
@@ -34,24 +36,46 @@ public final class MissionModel implements ConsoleModel {
   private final Assessing assessing;
   private final String notice;
   private final MissionSky sky;
+  private final Optional<FrozenFolder> folder;
   private Optional<Known> last = Optional.empty();
 
-  private record Known(List<Entry> entries, Assessment assessment) {}
+  private record Known(List<Entry> entries, Answer answer) {}
+
+  /**
+   * An assessment as it was worked out.
+   *
+   * @param desk answers questions about its electrical system; empty when there is none
+   */
+  public record Worked(Assessment assessment, Optional<EnergyDesk> desk) {}
 
   /** Makes an assessment from a mission's whole record at a time; pure. */
   @FunctionalInterface
   public interface Assessing {
     /** Works it out; may take seconds. */
-    Assessment assess(Mission mission, List<Entry> entries, Instant now);
+    Worked assess(Mission mission, List<Entry> entries, Instant now);
   }
 
-  /** How a mission's numbers are worked out, and on which Earth its passes are. */
-  public record Working(Assessing assessing, EarthModel earth) {}
+  /**
+   * How a mission's numbers are worked out, and on which Earth its passes are.
+   *
+   * @param folder where the mission was read, for asking "what if"; without it nobody can
+   */
+  public record Working(Assessing assessing, EarthModel earth, Optional<FolderSource> folder) {
+    /** The same for a mission read there. */
+    public Working in(FolderSource source) {
+      return new Working(assessing, earth, Optional.of(source));
+    }
+  }
 
   /** A mission on the bundled Earth. */
   public MissionModel(
       Mission mission, Journal journal, InstantSource clock, Assessing assessing, String notice) {
-    this(mission, journal, clock, new Working(assessing, EarthModel.bundled()), notice);
+    this(
+        mission,
+        journal,
+        clock,
+        new Working(assessing, EarthModel.bundled(), Optional.empty()),
+        notice);
   }
 
   /**
@@ -66,23 +90,30 @@ public final class MissionModel implements ConsoleModel {
     this.assessing = working.assessing();
     this.notice = notice;
     this.sky = new MissionSky(mission, working.earth());
+    this.folder = working.folder().map(FrozenFolder::new);
   }
 
   @Override
-  public synchronized Assessment assess() {
+  public synchronized Answer assess() {
     List<Entry> entries = entries();
     Instant now = now();
-    Optional<Assessment> fresh =
+    Optional<Answer> fresh =
         last.filter(known -> known.entries.equals(entries))
-            .map(Known::assessment)
-            .filter(known -> !known.now().isAfter(now))
-            .filter(known -> Duration.between(known.now(), now).compareTo(FRESH) < 0);
+            .map(Known::answer)
+            .filter(known -> isFresh(known.assessment().now(), now));
     if (fresh.isPresent()) {
       return fresh.get();
     }
-    Assessment assessment = assessing.assess(mission, entries, now);
-    last = Optional.of(new Known(entries, assessment));
-    return assessment;
+    Worked worked = assessing.assess(mission, entries, now);
+    Optional<EnergyQuestions> energy =
+        worked.desk().flatMap(desk -> folder.map(files -> new MissionEnergy(desk, files)));
+    Answer answer = new Answer(worked.assessment(), energy);
+    last = Optional.of(new Known(entries, answer));
+    return answer;
+  }
+
+  private static boolean isFresh(Instant known, Instant now) {
+    return !known.isAfter(now) && Duration.between(known, now).compareTo(FRESH) < 0;
   }
 
   @Override

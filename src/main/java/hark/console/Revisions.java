@@ -21,7 +21,11 @@ final class Revisions implements AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(Revisions.class);
 
   /** An assessment with the record it was made from. */
-  record Revision(int number, Assessment assessment, List<Entry> entries) {}
+  record Revision(int number, ConsoleModel.Answer answer, List<Entry> entries) {
+    Assessment assessment() {
+      return answer.assessment();
+    }
+  }
 
   /** What happens to a revision; told to those who listen, in this order. */
   sealed interface News {

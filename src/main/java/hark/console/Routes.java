@@ -4,6 +4,7 @@ import hark.journal.JournalUnavailable;
 import hark.problem.BadInput;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -25,10 +26,10 @@ final class Routes extends Handler.Abstract {
   /** Answers a request. */
   interface Action {
     /**
-     * @param path values of the template's variables
+     * @param values of the template's variables and of the query; the former win
      * @param body the text sent; empty for GET
      */
-    Reply answer(Map<String, String> path, String body);
+    Reply answer(Map<String, String> values, String body);
   }
 
   private record Route(String method, UriTemplatePathSpec template, Action action) {}
@@ -65,6 +66,14 @@ final class Routes extends Handler.Abstract {
         here.stream().map(Route::method).distinct().collect(Collectors.joining(", ")));
   }
 
+  private static Map<String, String> values(Route route, Request request, String path) {
+    Map<String, String> values = new HashMap<>();
+    Request.extractQueryParameters(request)
+        .forEach(field -> values.put(field.getName(), field.getValue()));
+    values.putAll(decoded(route.template.getPathParams(path)));
+    return values;
+  }
+
   private static Map<String, String> decoded(Map<String, String> params) {
     return params.entrySet().stream()
         .collect(Collectors.toMap(Map.Entry::getKey, e -> URIUtil.decodePath(e.getValue())));
@@ -76,7 +85,7 @@ final class Routes extends Handler.Abstract {
           route.method.equals("GET")
               ? ""
               : Content.Source.asString(request, StandardCharsets.UTF_8);
-      return route.action.answer(decoded(route.template.getPathParams(path)), body);
+      return route.action.answer(values(route, request, path), body);
     } catch (BadInput bad) {
       return Reply.problems(400, bad.problems());
     } catch (JournalUnavailable e) {

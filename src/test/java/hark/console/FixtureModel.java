@@ -30,6 +30,7 @@ final class FixtureModel implements ConsoleModel {
   private final List<Entry> entries = new ArrayList<>();
   private final AtomicReference<RuntimeException> failure = new AtomicReference<>();
   private final boolean ownClock;
+  private final FixtureEnergy energy = new FixtureEnergy();
 
   FixtureModel(boolean ownClock) {
     this.ownClock = ownClock;
@@ -71,26 +72,32 @@ final class FixtureModel implements ConsoleModel {
     }
   }
 
+  FixtureEnergy energy() {
+    return energy;
+  }
+
   /** Makes the next recomputation fail. */
   void failNext(RuntimeException why) {
     failure.set(why);
   }
 
   @Override
-  public Assessment assess() {
+  public Answer assess() {
     RuntimeException broken = failure.getAndSet(null);
     if (broken != null) {
       throw broken;
     }
     int more = entries().size() - 3 - SILENT;
     Assessment base = AssessmentFixture.sandpiper().build();
-    return AssessmentFixture.sandpiper()
-        .silence(new Assessment.Silence(base.silence().lastHeard(), 11 + more))
-        .causes(base.causes().stream().map(cause -> shifted(cause, more)).toList())
-        .groups(base.groups().stream().map(group -> shifted(group, more)).toList())
-        .windows(windows(more))
-        .warnings(List.of())
-        .build();
+    Assessment assessment =
+        AssessmentFixture.sandpiper()
+            .silence(new Assessment.Silence(base.silence().lastHeard(), 11 + more))
+            .causes(base.causes().stream().map(cause -> shifted(cause, more)).toList())
+            .groups(base.groups().stream().map(group -> shifted(group, more)).toList())
+            .windows(windows(more))
+            .warnings(List.of())
+            .build();
+    return new Answer(assessment, Optional.of(energy));
   }
 
   @Override

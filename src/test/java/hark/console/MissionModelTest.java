@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hark.assessment.Assessment;
 import hark.assessment.AssessmentFixture;
 import hark.journal.Journal;
 import hark.mission.Mission;
@@ -19,6 +18,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -91,7 +91,7 @@ class MissionModelTest {
 
   @Test
   void nothingIsWorkedOutTwiceForTheSameRecordAndTime() {
-    Assessment first = model.assess();
+    ConsoleModel.Answer first = model.assess();
     assertSame(first, model.assess());
     assertEquals(1, assessed.get());
     model.append(new NewEntry("note", Map.of("text", "rain")));
@@ -118,9 +118,10 @@ class MissionModelTest {
     assertEquals(window.from(), model.entries().get(0).evidence().at());
   }
 
-  private Assessment assess(Mission of, List<hark.evidence.Entry> entries, Instant now) {
+  private MissionModel.Worked assess(Mission of, List<hark.evidence.Entry> entries, Instant now) {
     assessed.incrementAndGet();
-    return AssessmentFixture.sandpiper().now(now).build();
+    return new MissionModel.Worked(
+        AssessmentFixture.sandpiper().now(now).build(), Optional.empty());
   }
 
   private NewEntry nothing(Instant from, Instant to) {

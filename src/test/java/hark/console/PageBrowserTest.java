@@ -173,7 +173,7 @@ class PageBrowserTest {
     return page.evaluate("() => getComputedStyle(document.documentElement).backgroundColor");
   }
 
-  private static String words(Rule rule) {
+  static String words(Rule rule) {
     return rule.getId()
         + ": "
         + rule.getHelp()
