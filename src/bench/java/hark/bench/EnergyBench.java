@@ -44,8 +44,8 @@ final class EnergyBench {
   private static final double DAY = 86_400;
   private static final double DAYS = 6;
   private static final int BODIES = 48;
-  private static final double GRID = 300;
-  private static final double[] POLICIES = {60, 150, 300, 600, 900};
+  private static final double GRID = 600;
+  private static final double[] POLICIES = {60, 100, 150, 200, 300, 600};
   private static final int MANY = 1920;
   private static final int THREADS = 2;
   private static final FolderSource DEMO = ResourceFolder.of("hark/demo");
@@ -61,8 +61,7 @@ final class EnergyBench {
   private record Case(PowerModel model, List<TimedChange> changes) {
     SimulationRequest request(double days, double step) {
       double[] none = new double[0];
-      return new SimulationRequest(
-          days * DAY, 0, days > DAYS ? 2 * GRID : GRID, changes, none, none, step);
+      return new SimulationRequest(days * DAY, 0, GRID, changes, none, none, step);
     }
   }
 
@@ -223,7 +222,7 @@ final class EnergyBench {
   }
 
   private static void throughput(String which, List<Case> cases, Illumination light) {
-    double step = cases.get(0).request(1, 300).longestStepSeconds();
+    double step = cases.get(0).request(1, 200).longestStepSeconds();
     ExecutorService executor = Executors.newFixedThreadPool(THREADS);
     try {
       Workers workers = new Workers(executor, THREADS);

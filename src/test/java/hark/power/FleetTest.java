@@ -98,7 +98,7 @@ class FleetTest {
   @Test
   void mostOfAHealthyBodysWayIsGlided() {
     Bodies body = new Bodies();
-    SimulationRequest request = Bodies.request(DAYS, List.of());
+    SimulationRequest request = jobs(1, new double[0]).get(1).request();
     Machine machine = new Machine(body.model(), Bodies.orbits(DAYS), request, null);
     machine.begin();
     Fleet fleet = new Fleet(new Machine[] {machine}, Bodies.orbits(DAYS));
