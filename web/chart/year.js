@@ -30,7 +30,7 @@ export function drawYear(year, seasons, width) {
   const end = (/** @type {number} */ i) => (i + 1 < year.length ? ms(year[i + 1].from) : last);
   return html`
     <svg class="year" viewBox="0 0 ${width} ${floor + 22}" width=${width} height=${floor + 22} aria-hidden="true">
-      ${svg`${seasons.map((s) => season(s, x, floor, narrow))}
+      ${svg`${seasons.map((s) => season(s, x, floor, narrow, right))}
       <line class="zero" x1=${left} x2=${right} y1=${beta(0)} y2=${beta(0)}></line>
       <line class="zero" x1=${left} x2=${right} y1=${floor} y2=${floor}></line>
       ${year.map((m, i) => svg`
@@ -54,9 +54,10 @@ const month = (from, i) => {
   return i > 0 && date.getUTCMonth() === 0 ? `${name} ${date.getUTCFullYear()}` : name;
 };
 
-/** @param {FullSun} s @param {(t: number) => number} x @param {number} floor @param {boolean} narrow */
-function season(s, x, floor, narrow) {
+/** @param {FullSun} s @param {(t: number) => number} x @param {number} floor @param {boolean} narrow @param {number} right */
+function season(s, x, floor, narrow, right) {
   const from = x(ms(s.from));
+  const late = from > right - 100;
   const to = x(ms(s.to));
   const spread = (/** @type {number} */ days) => (x(ms(s.from) + days * DAY) - from);
   const band = (/** @type {number} */ a, /** @type {number} */ b, /** @type {string} */ kind) =>
@@ -64,5 +65,5 @@ function season(s, x, floor, narrow) {
   return svg`<g class="season">
     ${band(from - spread(s.fromSpreadDays), to + spread(s.toSpreadDays), 'perhaps')}
     ${band(from + spread(s.fromSpreadDays), to - spread(s.toSpreadDays), 'full')}
-    <text x=${px(from)} y=${TOP - 8}>${narrow ? day(s.from) : `${day(s.from)} – ${day(s.to)}${s.sure ? '' : '?'}`}</text></g>`;
+    <text x=${px(late ? Math.min(right, to) : from)} y=${TOP - 8} text-anchor=${late ? 'end' : 'start'}>${narrow ? day(s.from) : `${day(s.from)} – ${day(s.to)}${s.sure ? '' : '?'}`}</text></g>`;
 }

@@ -55,8 +55,8 @@ function figures(data) {
   return html`<dl class="facts">
     ${fact(percent(point.socP50), `battery, half of the cases ${percentRange(point.socP25, point.socP75)}`)}
     ${orbit ? fact(signedWh(orbit.storedWh), `stored in this orbit${orbit.margin === null ? '' : `, margin ${signedPercent(orbit.margin)} of the loads`}`) : ''}
-    ${sun ? fact(`${signedDegrees(sun.betaLeastDeg)} to ${signedDegrees(sun.betaMostDeg)}`, 'beta until the month ends') : ''}
-    ${sun ? fact(percent(sun.eclipseFraction), `of an orbit in shadow, at most ${Math.round(sun.longestShadowMinutes)} min`) : ''}
+    ${sun ? fact(degreesRange(sun.betaLeastDeg, sun.betaMostDeg), 'beta until the month ends') : ''}
+    ${sun ? fact(percent(sun.eclipseFraction), `of an orbit in shadow${sun.longestShadowMinutes > 0 ? `, at most ${Math.round(sun.longestShadowMinutes)} min` : ''}`) : ''}
   </dl>`;
 }
 
@@ -64,11 +64,15 @@ function figures(data) {
 const fact = (value, name) => html`<div><dt>${name}</dt><dd>${value}</dd></div>`;
 
 /** @param {number} wh */
-export const signedWh = (wh) => `${wh < 0 ? '−' : '+'}${Math.abs(wh).toFixed(2)}\u00a0Wh`;
+export const signedWh = (wh) => `${sign(Math.abs(wh) < 0.005 ? 0 : wh)}${Math.abs(wh).toFixed(2)}\u00a0Wh`;
+/** @param {number} v */
+const sign = (v) => (v < 0 ? '−' : v > 0 ? '+' : '');
 /** @param {number} d */
 const signedDegrees = (d) => `${d < 0 ? '−' : ''}${degrees(Math.abs(d))}`;
 /** @param {number} p */
-const signedPercent = (p) => `${p < 0 ? '−' : '+'}${percent(Math.abs(p))}`;
+const signedPercent = (p) => (Math.abs(p) < 0.001 ? percent(0) : `${sign(p)}${percent(Math.abs(p))}`);
+/** −12° to −10°, or 72° alone @param {number} a @param {number} b */
+const degreesRange = (a, b) => (signedDegrees(a) === signedDegrees(b) ? signedDegrees(a) : `${signedDegrees(a)} to ${signedDegrees(b)}`);
 
 /** @param {State} s @param {Energy} data @param {EnergyActions} act */
 function axis(s, data, act) {
@@ -121,6 +125,6 @@ const year = (data, width) => html`
         lost to shadow. A pale band is a season of full sun; its edges are as wide as its dates are unsure.</p>
       <details><summary>the same as a table</summary><div class="scroll" tabindex="0" role="region" aria-label="Sunlight by month"><table>
         <thead><tr><th scope="col">from</th><th scope="col">beta</th><th scope="col">in shadow</th><th scope="col">longest shadow</th></tr></thead>
-        <tbody>${data.year.map((m) => html`<tr><th scope="row">${dayClock(m.from)}</th><td>${signedDegrees(m.betaLeastDeg)} to ${signedDegrees(m.betaMostDeg)}</td>
+        <tbody>${data.year.map((m) => html`<tr><th scope="row">${dayClock(m.from)}</th><td>${degreesRange(m.betaLeastDeg, m.betaMostDeg)}</td>
           <td>${percent(m.eclipseFraction)}</td><td>${m.longestShadowMinutes.toFixed(1)} min</td></tr>`)}</tbody></table></div></details>`}
   </section>`;
