@@ -1,5 +1,7 @@
 package hark.power;
 
+import java.util.List;
+
 /** Power of the solar cells in full sunlight, for balances; the simulation follows the Sun. */
 public final class ArrayPower {
   private ArrayPower() {}
@@ -8,7 +10,7 @@ public final class ArrayPower {
    * Cell area seen from the Sun, m², with panels unfolded: the best attitude when it points there,
    * else the mean over all directions, which a spin or nadir pointing reaches only now and then.
    */
-  public static double areaTowardsSun(PowerModel.Attitude attitude, java.util.List<Face> faces) {
+  public static double areaTowardsSun(PowerModel.Attitude attitude, List<Face> faces) {
     ArrayGeometry geometry = new ArrayGeometry(faces, 0, true);
     boolean points = attitude.mode() == PowerModel.AttitudeMode.SUN_POINTING;
     return points ? geometry.bestArea() : geometry.meanArea();

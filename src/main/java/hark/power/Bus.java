@@ -58,10 +58,8 @@ final class Bus {
     if (!off && !(feeds && volts >= thresholds.cutoffVolts() + s.thresholdShiftVolts)) {
       return Wish.TURN_OFF;
     }
-    if (s.protectionOpen || s.stringsResting > 0) {
-      if (protection.closes(s, circuit)) {
-        return Wish.CLOSE_PROTECTION;
-      }
+    if (protection.closes(s, circuit)) {
+      return Wish.CLOSE_PROTECTION;
     }
     double packVolts = inBurst ? circuit.burstPackVolts : circuit.packVolts;
     if (Circuit.canDischarge(s) && packVolts < protection.opensBelowVolts(s)) {

@@ -78,16 +78,12 @@ final class Circuit extends Junction {
 
   /** Energy in what is left of the pack, resting strings included, J. */
   double storedJoule(BodyState s) {
-    return storedJoule(s, s.soc);
-  }
-
-  private double storedJoule(BodyState s, double soc) {
     if (s.batteryGone) {
       return 0;
     }
     double string = stringCoulomb(s);
     int connected = model.battery().parallel() - s.stringsLost - s.stringsResting;
-    double sum = connected * curve.joulePerCoulomb(soc);
+    double sum = connected * curve.joulePerCoulomb(s.soc);
     for (int i = 0; s.stringsResting > 0 && i < s.restingSoc.length; i++) {
       if (!Double.isNaN(s.restingSoc[i])) {
         sum += curve.joulePerCoulomb(s.restingSoc[i]);
@@ -162,35 +158,27 @@ final class Circuit extends Junction {
   /** Solves the bus as it is now, in a burst and outside. */
   void measure(BodyState s) {
     warm(s, 0);
-    double fraction = light.fractionBefore(s.nextSunEdge, s.seconds);
-    solveNow(s, s.soc, arrays.watts(s, s.seconds, fraction));
+    solveNow(s, s.soc, givenNow(s));
+  }
+
+  private double givenNow(BodyState s) {
+    return arrays.watts(s, s.seconds, light.fractionBefore(s.nextSunEdge, s.seconds));
   }
 
   /** Whether the bus would stay up with so much more load. */
   boolean carries(BodyState s, double moreWatts, double atLeastVolts) {
     warm(s, 0);
-    double fraction = light.fractionBefore(s.nextSunEdge, s.seconds);
-    double given = arrays.watts(s, s.seconds, fraction);
-    solve(s, s.soc, 0, given, s.loadWatts + moreWatts);
+    solve(s, s.soc, 0, givenNow(s), s.loadWatts + moreWatts);
     return feeds && busVolts >= atLeastVolts;
   }
 
   private void solveNow(BodyState s, double soc, double given) {
-    burst(s, soc, given);
-    solve(s, soc, 0, given, s.loadWatts);
-    if (s.burstWatts == 0) {
-      burstVolts = busVolts;
-      burstPackVolts = packVolts;
-      feedsBurst = feeds;
-    }
-  }
-
-  private void burst(BodyState s, double soc, double given) {
+    solve(s, soc, 0, given, s.loadWatts + s.burstWatts);
+    burstVolts = busVolts;
+    burstPackVolts = packVolts;
+    feedsBurst = feeds;
     if (s.burstWatts > 0) {
-      solve(s, soc, 0, given, s.loadWatts + s.burstWatts);
-      burstVolts = busVolts;
-      burstPackVolts = packVolts;
-      feedsBurst = feeds;
+      solve(s, soc, 0, given, s.loadWatts);
     }
   }
 

@@ -1,15 +1,16 @@
 package hark.power;
 
 import static hark.orbit.ReferenceTable.number;
+import static hark.power.BatteryRows.alwaysOn;
+import static hark.power.BatteryRows.bodyOf;
+import static hark.power.BatteryRows.name;
+import static hark.power.BatteryRows.rowsOf;
+import static hark.power.BatteryRows.settings;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hark.orbit.ReferenceTable;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
 
@@ -131,66 +132,5 @@ class BatteryReferenceTest {
   private static BodyHistory run(Bodies body, Illumination light, double seconds, double[] probes) {
     return Simulation.run(
         body.model(), light, new SimulationRequest(seconds, 0, 600, WARM, probes, new double[0]));
-  }
-
-  /** One cell that is the whole pack, in a body too heavy to change its temperature. */
-  private static Bodies bodyOf(Map<String, String> row, double soc) {
-    Map<String, String> cell =
-        ReferenceTable.read("battery/cells.csv").rows().stream()
-            .filter(r -> r.get("cell").equals(row.get("cell")))
-            .findFirst()
-            .orElseThrow();
-    double empty = number(cell, "V0");
-    Bodies body = new Bodies();
-    body.wholeBattery =
-        new PowerModel.Battery(
-            1,
-            1,
-            number(cell, "Q_Ah"),
-            number(cell, "R_ohm"),
-            List.of(new double[] {0, empty}, new double[] {1, empty + number(cell, "k")}),
-            soc,
-            new PowerModel.Protection(0.1, 0.2, PowerModel.ClosesOn.CHARGE),
-            -50,
-            90,
-            Optional.empty());
-    body.thermal = new PowerModel.Thermal(1e15, 0.1, 0.5, 0.5, 1e15, 0.1);
-    body.beacons = List.of();
-    return body;
-  }
-
-  private static PowerModel.Bus alwaysOn(double watts) {
-    return new PowerModel.Bus(
-        new PowerModel.Thresholds(0.1, 0.2, 0.1, 0.2),
-        0,
-        new PowerModel.DeadStart(true, 0),
-        new PowerModel.Loads(watts, watts, watts, watts),
-        0,
-        OptionalDouble.empty(),
-        Optional.empty(),
-        1e9,
-        false);
-  }
-
-  private static List<Map<String, String>> rowsOf(String kind) {
-    List<Map<String, String>> rows =
-        ReferenceTable.read("battery/battery.csv").rows().stream()
-            .filter(row -> row.get("case").equals(kind))
-            .toList();
-    assertTrue(rows.size() >= 8, kind + ": " + rows.size() + " rows");
-    return rows;
-  }
-
-  private static Map<String, Double> settings(Map<String, String> row) {
-    Map<String, Double> settings = new HashMap<>();
-    for (String part : row.get("settings").split(" ")) {
-      String[] sides = part.split("=");
-      settings.put(sides[0], Double.parseDouble(sides[1]));
-    }
-    return settings;
-  }
-
-  private static String name(Map<String, String> row) {
-    return row.get("cell") + " " + row.get("case") + " " + row.get("settings");
   }
 }

@@ -1,19 +1,19 @@
 package hark.trial;
 
 import static hark.orbit.ReferenceTable.number;
+import static hark.power.BatteryRows.alwaysOn;
+import static hark.power.BatteryRows.bodyOf;
+import static hark.power.BatteryRows.name;
+import static hark.power.BatteryRows.rowsOf;
+import static hark.power.BatteryRows.settings;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hark.orbit.ReferenceTable;
 import hark.power.Bodies;
 import hark.power.OnboardChange;
 import hark.power.PowerModel;
 import hark.power.SimulationRequest.TimedChange;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -121,66 +121,5 @@ class PlainBatteryReferenceTest {
         body.model(),
         Bodies.fullSun(),
         new PlainRequest(Math.rint(seconds), 1, 1, List.of(WARM), List.of()));
-  }
-
-  /** One cell that is the whole pack, in a body too heavy to change its temperature. */
-  private static Bodies bodyOf(Map<String, String> row, double soc) {
-    Map<String, String> cell =
-        ReferenceTable.read("battery/cells.csv").rows().stream()
-            .filter(r -> r.get("cell").equals(row.get("cell")))
-            .findFirst()
-            .orElseThrow();
-    double empty = number(cell, "V0");
-    Bodies body = new Bodies();
-    body.wholeBattery =
-        new PowerModel.Battery(
-            1,
-            1,
-            number(cell, "Q_Ah"),
-            number(cell, "R_ohm"),
-            List.of(new double[] {0, empty}, new double[] {1, empty + number(cell, "k")}),
-            soc,
-            new PowerModel.Protection(0.1, 0.2, PowerModel.ClosesOn.CHARGE),
-            -50,
-            90,
-            Optional.empty());
-    body.thermal = new PowerModel.Thermal(1e15, 0.1, 0.5, 0.5, 1e15, 0.1);
-    body.beacons = List.of();
-    return body;
-  }
-
-  private static PowerModel.Bus alwaysOn(double watts) {
-    return new PowerModel.Bus(
-        new PowerModel.Thresholds(0.1, 0.2, 0.1, 0.2),
-        0,
-        new PowerModel.DeadStart(true, 0),
-        new PowerModel.Loads(watts, watts, watts, watts),
-        0,
-        OptionalDouble.empty(),
-        Optional.empty(),
-        1e9,
-        false);
-  }
-
-  private static List<Map<String, String>> rowsOf(String kind) {
-    List<Map<String, String>> rows =
-        ReferenceTable.read("battery/battery.csv").rows().stream()
-            .filter(row -> row.get("case").equals(kind))
-            .toList();
-    assertTrue(rows.size() >= 8, kind + ": " + rows.size() + " rows");
-    return rows;
-  }
-
-  private static Map<String, Double> settings(Map<String, String> row) {
-    Map<String, Double> settings = new HashMap<>();
-    for (String part : row.get("settings").split(" ", -1)) {
-      String[] sides = part.split("=", -1);
-      settings.put(sides[0], Double.parseDouble(sides[1]));
-    }
-    return settings;
-  }
-
-  private static String name(Map<String, String> row) {
-    return row.get("cell") + " " + row.get("case") + " " + row.get("settings");
   }
 }
