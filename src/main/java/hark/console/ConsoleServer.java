@@ -16,16 +16,12 @@ import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.server.handler.ContextHandlerCollection;
 import org.eclipse.jetty.server.handler.GracefulHandler;
-import org.eclipse.jetty.server.handler.SizeLimitHandler;
 import org.eclipse.jetty.util.component.LifeCycle;
 import org.eclipse.jetty.util.resource.ResourceFactory;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 
 /** The console's server: starts, serves one page over a model, stops cleanly. */
 public final class ConsoleServer implements AutoCloseable {
-  /** Largest body of a request, bytes. A journal entry is a few hundred. */
-  static final long BODY_LIMIT = 64 * 1024;
-
   private static final int THREADS = 16;
   private static final long STOP_MILLIS = 3000;
 
@@ -112,10 +108,10 @@ public final class ConsoleServer implements AutoCloseable {
     Handler files =
         new ContextHandlerCollection(
             WebFiles.page(resources, settings.webFolder()), WebFiles.litHtml(resources));
-    SizeLimitHandler sized = new SizeLimitHandler(BODY_LIMIT, -1);
-    sized.setHandler(new Handler.Sequence(events, routes, files));
+    Handler inside = new Handler.Sequence(events, routes, files);
     String hash = WebFiles.importMapHash(settings.webFolder());
-    CompressionHandler compressed = new CompressionHandler(new Guard(sized, hash, settings.bind()));
+    CompressionHandler compressed =
+        new CompressionHandler(new Guard(inside, hash, settings.bind()));
     compressed.putCompression(new GzipCompression());
     compressed.putConfiguration(
         "/*",

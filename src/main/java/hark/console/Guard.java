@@ -45,6 +45,7 @@ final class Guard extends Handler.Wrapper {
     if (refusal == null) {
       return super.handle(request, response, callback);
     }
+    RequestBody.discard(request);
     refusal.send(response, callback);
     return true;
   }

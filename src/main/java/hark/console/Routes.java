@@ -2,7 +2,7 @@ package hark.console;
 
 import hark.journal.JournalUnavailable;
 import hark.problem.BadInput;
-import java.nio.charset.StandardCharsets;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.eclipse.jetty.http.HttpException;
 import org.eclipse.jetty.http.pathmap.UriTemplatePathSpec;
-import org.eclipse.jetty.io.Content;
 import org.eclipse.jetty.server.Handler;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
@@ -42,13 +41,15 @@ final class Routes extends Handler.Abstract {
   }
 
   @Override
-  public boolean handle(Request request, Response response, Callback callback) {
+  public boolean handle(Request request, Response response, Callback callback) throws IOException {
     String path = Request.getPathInContext(request);
     // The page's own module folder is called api/ too; its files are no business of this router.
     if (!path.startsWith("/api/") || path.endsWith(".js")) {
       return false;
     }
-    reply(request, path).send(response, callback);
+    Reply reply = reply(request, path);
+    RequestBody.discard(request);
+    reply.send(response, callback);
     return true;
   }
 
@@ -81,16 +82,15 @@ final class Routes extends Handler.Abstract {
 
   private static Reply answer(Route route, Request request, String path) {
     try {
-      String body =
-          route.method.equals("GET")
-              ? ""
-              : Content.Source.asString(request, StandardCharsets.UTF_8);
+      String body = route.method.equals("GET") ? "" : RequestBody.read(request);
       return route.action.answer(values(route, request, path), body);
     } catch (BadInput bad) {
       return Reply.problems(400, bad.problems());
     } catch (JournalUnavailable e) {
       return Reply.problem(
           503, e.getMessage(), "the journal", "nothing was written down; try again");
+    } catch (RequestBody.TooLarge e) {
+      return Reply.problem(413, e.getMessage(), path, "send less at once");
     } catch (HttpException.RuntimeException e) {
       return Reply.problem(e.getCode(), "the request was refused: " + e.getReason(), path, "");
     } catch (Exception e) {
