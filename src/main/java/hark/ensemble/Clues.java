@@ -59,18 +59,18 @@ final class Clues {
       Listening listening =
           listening(silence.station(), silence.way(), silence.windowHz(), silence.object())
               .shifted(silence.offsetSeconds(), silence.noiseDb());
-      clues.add(new Clue.Silence(index, window, listening));
+      clues.add(new Silence(index, window, listening));
     } else if (evidence instanceof Evidence.Heard heard) {
       SkyWindow window = window(heard.station(), heard.from(), heard.to());
       Listening listening =
           listening(heard.station(), Optional.empty(), OptionalDouble.empty(), heard.object());
-      double level = heard.levelDb().orElse(Double.NaN);
-      clues.add(
-          new Clue.Sound(index, window, listening, level, heard.levelSdDb().orElse(LEVEL_SD_DB)));
+      double patternSd = input.beacons().get(0).patternSdDb();
+      double sd = Math.hypot(heard.levelSdDb().orElse(LEVEL_SD_DB), patternSd);
+      clues.add(new Sound(index, window, listening, heard.levelDb().orElse(Double.NaN), sd));
     } else if (evidence instanceof Evidence.Telemetry telemetry) {
       double seconds = input.seconds(telemetry.at());
       clues.add(
-          new Clue.Volts(
+          new Volts(
               index,
               probes.size(),
               seconds,
@@ -82,7 +82,7 @@ final class Clues {
           provesSensitivity(check) ? FULL_CHECK_HEARD_IF_DEAF : CHECK_HEARD_IF_DEAF;
       double works = check.heard() ? CHECK_HEARD_IF_WORKS : 1 - CHECK_HEARD_IF_WORKS;
       double deaf = check.heard() ? heardIfDeaf : 1 - heardIfDeaf;
-      clues.add(new Clue.Check(index, input.stationIndex(check.station()), works, deaf));
+      clues.add(new Check(index, input.stationIndex(check.station()), works, deaf));
     }
   }
 

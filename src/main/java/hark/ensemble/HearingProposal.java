@@ -88,7 +88,7 @@ final class HearingProposal {
     Weigher weigher = new Weigher(input, ear, 1);
     Weigher.State state = weigher.begin(trials);
     for (Clue clue : clues) {
-      boolean wanted = clue instanceof Clue.Sound || (!onlyHeard && !(clue instanceof Clue.Volts));
+      boolean wanted = clue instanceof Sound || (!onlyHeard && !(clue instanceof BodyClue));
       if (wanted) {
         weigher.apply(clue, unharmed, sending, weigher.tables(clue, trials), state);
       }

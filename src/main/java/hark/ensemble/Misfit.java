@@ -25,7 +25,7 @@ final class Misfit {
     double[] chance = new double[clues.size()];
     for (int c = 0; c < chance.length; c++) {
       chance[c] =
-          clues.get(c) instanceof Clue.Volts volts
+          clues.get(c) instanceof Volts volts
               ? voltageTail(population, memberWeight, volts)
               : expected(memberWeight, weighing.outcome[c], weighing.prefix[c]);
     }
@@ -39,7 +39,7 @@ final class Misfit {
       double imagined = 0;
       for (int c = 0; c < chance.length; c++) {
         double u = random.nextDouble();
-        boolean continuous = clues.get(c) instanceof Clue.Volts;
+        boolean continuous = clues.get(c) instanceof Volts;
         imagined -= Math.log(continuous ? u : u < chance[c] ? chance[c] : 1 - chance[c]);
       }
       atLeast += imagined >= real - 1e-12 ? 1 : 0;
@@ -60,7 +60,7 @@ final class Misfit {
   }
 
   /** Two-sided tail of the telemetered voltage among the members' voltages. */
-  private static double voltageTail(Population population, double[] memberWeight, Clue.Volts clue) {
+  private static double voltageTail(Population population, double[] memberWeight, Volts clue) {
     double total = 0;
     double below = 0;
     for (int m = 0; m < memberWeight.length; m++) {
@@ -69,7 +69,7 @@ final class Misfit {
       if (Double.isNaN(volts)) {
         continue;
       }
-      double sd = Weigher.sdVolts(clue, body);
+      double sd = clue.spread(body);
       double weight = memberWeight[m];
       total += weight;
       below += weight * hark.link.NormalCurve.below((clue.volts() - volts) / sd);

@@ -170,7 +170,7 @@ public final class Particles {
 
   /** Chance that a sitting does not fail unnoticed. */
   public static double noSlip() {
-    return 1 - Weigher.SLIP;
+    return 1 - Receptions.SLIP;
   }
 
   /** Whether a command sent in a window would be received. */
