@@ -31,6 +31,16 @@ public record BodyHistory(
     List<Checkpoint> checkpoints) {
 
   /**
+   * This history up to a checkpoint of its own, and from there on that of the run that went on from
+   * it: what a single run to the later end would have told, where the checkpoint lies on the grid
+   * of steps. Both must have been asked for the same grid; of probes and checkpoints each gives its
+   * own.
+   */
+  public BodyHistory followedBy(BodyHistory rest, Checkpoint from) {
+    return new Joined(this, rest, from.seconds()).history();
+  }
+
+  /**
    * A beacon running without a break: bursts begin at {@code firstBurst + n·interval} while ≤
    * {@code end}.
    *

@@ -24,6 +24,9 @@ final class Machine {
   private final double stepSeconds;
   private double nextEvent;
 
+  /** Whether all that is due has happened: so after a checkpoint, and not after a command. */
+  private boolean settled;
+
   /**
    * @param resumed where to go on from; null to begin at separation
    */
@@ -48,17 +51,24 @@ final class Machine {
     } else {
       s = resumed.copy();
       circuit.renew(s);
+      circuit.measure(s); // what a command finds
+      settled = true;
     }
   }
 
   /** A command arrives now. */
   void command(OnboardCommand command) {
     bus.command(s, command);
+    settled = false;
   }
 
-  /** Settles where it begins and writes down what is due there. */
+  /** Settles where it begins, if it has not, and writes down what is due there. */
   void begin() {
-    settle();
+    if (settled) {
+      findNextEvent(); // no more: a run that was not interrupted does not settle here either
+    } else {
+      settle();
+    }
     keepNow();
   }
 
@@ -180,6 +190,10 @@ final class Machine {
     bus.watch(s);
     boolean sags = bus.wouldSag(s, circuit, s.seconds);
     s.sagAt = sags ? beacons.nextBurst(s) : BodyState.NEVER;
+    findNextEvent();
+  }
+
+  private void findNextEvent() {
     nextEvent = Math.min(timers.next(s), beacons.nextChange(s));
   }
 

@@ -17,6 +17,17 @@ public final class Simulation {
   private Simulation() {}
 
   /**
+   * The last place of the usual grid of steps that is not after a time, s. A checkpoint there can
+   * be gone on from exactly, wherever the run itself ended: {@link BodyHistory#followedBy} then
+   * gives what one run to the later end would have given, bit for bit.
+   */
+  public static double lastPlace(double seconds) {
+    double step = PowerPhysics.STEP_SECONDS;
+    double place = PowerPhysics.nextPlace(step, seconds) - step;
+    return place > seconds ? place - step : place;
+  }
+
+  /**
    * A body to simulate.
    *
    * @param model its numbers
