@@ -7,6 +7,7 @@ import hark.station.Station.Cost;
 import hark.station.Station.Licence;
 import hark.station.Station.Polarisation;
 import hark.station.Station.Receive;
+import hark.station.Station.Rotator;
 import hark.station.Station.Transmit;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,7 +26,6 @@ final class StationReader {
   private static final Span TUNING_HZ = Span.of(1, 1e7).usually(100, 1e6).orIn("kHz", 1e3);
   private static final Span POWER_W = Span.of(0.001, 10_000).usually(0.1, 1500);
   private static final Span HOURS = Span.of(0, 100).usually(0, 12).orIn("minutes", 1 / 60.0);
-  private static final Span CLOCK_S = Span.of(0, 3600).usually(0, 30);
 
   private StationReader() {}
 
@@ -43,15 +43,15 @@ final class StationReader {
             .part("receive", r -> receive(r, reading))
             .orElse(new Receive(0, 1, List.of(), 1, Polarisation.LINEAR, 1, false));
     Optional<Transmit> transmit = station.partIfWritten("transmit", t -> transmit(t, reading));
-    station.partIfWritten("rotator", r -> rotator(r, reading));
+    Optional<Rotator> rotator = station.partIfWritten("rotator", StationReader::rotator);
     requireAlways(station.at("available"), reading);
     return new Station(
         site,
         HorizonMask.of(floor, points),
         receive,
         transmit,
-        station.mean("clock_sd_s", CLOCK_S, 0.2),
-        station.mean("works_with_probability", Spans.FRACTION, 0.95),
+        rotator,
+        DoubtsReader.read(station),
         station.partOrDefaults("cost_hours", StationReader::cost));
   }
 
@@ -128,11 +128,9 @@ final class StationReader {
     return rows;
   }
 
-  private static Boolean rotator(Section rotator, Reading reading) {
-    rotator.mean("rate_deg_s", Span.of(0.05, 90), 5);
-    boolean keyhole = rotator.bool("keyhole", true);
-    reading.notComputed.add(rotator.node().path());
-    return keyhole;
+  private static Rotator rotator(Section rotator) {
+    return new Rotator(
+        rotator.mean("rate_deg_s", Span.of(0.05, 90), 5), rotator.bool("keyhole", true));
   }
 
   private static Cost cost(Section cost) {

@@ -12,8 +12,9 @@ import java.util.Optional;
  * @param mask skyline, never below the station's least elevation
  * @param receive the receiving chain
  * @param transmit the sending chain; empty for a station that only listens
- * @param clockSdSeconds standard deviation of the station clock's error, s
- * @param worksWithProbability belief at separation that the station works as believed, 0…1
+ * @param rotator what turns the antenna; empty for one that points without fail: fixed and broad,
+ *     or by hand
+ * @param doubts how far all this may be wrong
  * @param cost what it costs to sit there
  */
 public record Station(
@@ -21,9 +22,33 @@ public record Station(
     HorizonMask mask,
     Receive receive,
     Optional<Transmit> transmit,
-    double clockSdSeconds,
-    double worksWithProbability,
+    Optional<Rotator> rotator,
+    StationDoubts doubts,
     Cost cost) {
+
+  /** A station with the usual doubts and an antenna that points without fail. */
+  public Station(
+      Site site,
+      HorizonMask mask,
+      Receive receive,
+      Optional<Transmit> transmit,
+      double clockSdSeconds,
+      double worksWithProbability,
+      Cost cost) {
+    this(
+        site,
+        mask,
+        receive,
+        transmit,
+        Optional.empty(),
+        StationDoubts.usual(worksWithProbability, clockSdSeconds),
+        cost);
+  }
+
+  /** Belief at separation that the station works as believed, 0…1. */
+  public double worksWithProbability() {
+    return doubts.worksWithProbability();
+  }
 
   /** The station's name. */
   public String name() {
@@ -56,6 +81,22 @@ public record Station(
       Polarisation polarisation,
       double tuningHz,
       boolean unattended) {}
+
+  /**
+   * What turns the antenna.
+   *
+   * @param rateDegPerSecond fastest turn in azimuth, degrees/s
+   * @param keyhole true for azimuth over elevation without going over the top: near the zenith the
+   *     azimuth must turn faster than it can, and the antenna lags
+   */
+  public record Rotator(double rateDegPerSecond, boolean keyhole) {
+    /** Refuses a rate that is not positive. */
+    public Rotator {
+      if (!(rateDegPerSecond > 0)) {
+        throw new IllegalArgumentException("rotator rate " + rateDegPerSecond + " °/s");
+      }
+    }
+  }
 
   /** The sending chain: radiated power is {@code powerWatts} into {@code gainDbi}. */
   public record Transmit(double powerWatts, double gainDbi, Licence licence) {}
