@@ -35,11 +35,10 @@ public final class Diagnosis {
   private final Jackknife jackknife;
   private final Marginals marginals;
 
-  private Diagnosis(DiagnosisInput input, Workers workers) {
+  private Diagnosis(DiagnosisInput input, Sky sky, Workers workers) {
     this.input = input;
-    Sky sky = new Sky(input);
-    eclipses = List.copyOf(sky.eclipses());
-    light = sky.illumination(eclipses);
+    eclipses = sky.eclipses();
+    light = sky.illumination();
     Clues read = new Clues(input, sky);
     clues = read.all();
     windows = upcoming(input, sky, workers);
@@ -69,7 +68,13 @@ public final class Diagnosis {
    * threads.
    */
   public static Diagnosis of(DiagnosisInput input, Workers workers) {
-    return new Diagnosis(input, workers);
+    return new Diagnosis(input, Sky.of(input), workers);
+  }
+
+  /** The same under a sky that other diagnoses of the mission at this time may share. */
+  public static Diagnosis of(DiagnosisInput input, Sky sky, Workers workers) {
+    sky.requireSame(input);
+    return new Diagnosis(input, sky, workers);
   }
 
   /** Share of each object in the hearings of each member. */
@@ -275,6 +280,16 @@ public final class Diagnosis {
   public List<EnergyFan.Point> energy(Workers workers) {
     return EnergyFan.of(
         EnergyFan.Source.of(population, ahead, jackknife.whole().member()), workers);
+  }
+
+  /** State of charge now, 0…1, and weight of every body, by {@code [0 or 1][body]}. */
+  public double[][] chargeNow() {
+    double[] soc = new double[population.bodies.size()];
+    for (int b = 0; b < soc.length; b++) {
+      float[] past = population.bodies.get(b).history().soc();
+      soc[b] = past[past.length - 1];
+    }
+    return new double[][] {soc, population.bodyWeights(jackknife.whole().member())};
   }
 
   /** Every body with its weight, to simulate some of them again. */

@@ -17,11 +17,14 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Passes, paths and sunlight of the candidates. Trajectories are made anew for each task: they are
- * not thread-safe.
+ * not thread-safe. What was worked out is kept, so that diagnoses of one mission at one time whose
+ * evidence differs can share a sky; several threads may ask at once.
  */
 public final class Sky {
   /** No object is looked for earlier or later than this, s. */
@@ -29,10 +32,39 @@ public final class Sky {
 
   private static final double STEP_SECONDS = 10;
 
-  private final DiagnosisInput input;
+  /** Paths kept at most; more are worked out again each time. */
+  private static final int MOST_KEPT = 20_000;
 
-  Sky(DiagnosisInput input) {
+  private final DiagnosisInput input;
+  private final Map<Span, List<PassGeometry>> kept = new ConcurrentHashMap<>();
+  private Optional<Light> light = Optional.empty();
+
+  private Sky(DiagnosisInput input) {
     this.input = input;
+  }
+
+  /** The sky of a mission between separation and horizon; evidence, seed and bodies are ignored. */
+  public static Sky of(DiagnosisInput input) {
+    return new Sky(input);
+  }
+
+  /** Shadows and what they leave of the Sun. */
+  private record Light(List<Eclipse> eclipses, Illumination illumination) {}
+
+  /** A stretch of time at a station. */
+  private record Span(int station, Instant from, Instant to) {}
+
+  /** Refuses to serve another mission or another time. */
+  void requireSame(DiagnosisInput other) {
+    boolean same =
+        input.separation().equals(other.separation())
+            && input.now().equals(other.now())
+            && input.end().equals(other.end())
+            && input.candidates().equals(other.candidates())
+            && input.stations().equals(other.stations());
+    if (!same) {
+      throw new IllegalArgumentException("the sky was made for another mission or another time");
+    }
   }
 
   /**
@@ -40,6 +72,23 @@ public final class Sky {
    * of it.
    */
   public List<Eclipse> eclipses() {
+    return light().eclipses();
+  }
+
+  /** Sunlight on the body, from the shadows above and the Sun's place on the way. */
+  public Illumination illumination() {
+    return light().illumination();
+  }
+
+  private synchronized Light light() {
+    if (light.isEmpty()) {
+      List<Eclipse> found = List.copyOf(findEclipses());
+      light = Optional.of(new Light(found, illumination(found)));
+    }
+    return light.get();
+  }
+
+  private List<Eclipse> findEclipses() {
     Candidate likeliest = input.candidates().get(input.likeliestCandidate());
     List<Eclipse> all = new ArrayList<>();
     Instant from = input.separation();
@@ -64,8 +113,7 @@ public final class Sky {
     return a.isBefore(b) ? a : b;
   }
 
-  /** Sunlight on the body, from the shadows above and the Sun's place on the way. */
-  Illumination illumination(List<Eclipse> eclipses) {
+  private Illumination illumination(List<Eclipse> eclipses) {
     double[][] edges = new double[4][eclipses.size()];
     for (int k = 0; k < eclipses.size(); k++) {
       Eclipse eclipse = eclipses.get(k);
@@ -86,7 +134,18 @@ public final class Sky {
 
   /** The window from one time to another at a station, with every candidate's path. */
   SkyWindow window(int stationIndex, Instant from, Instant to, List<Optional<Pass>> passes) {
-    Station station = input.stations().get(stationIndex);
+    Span span = new Span(stationIndex, from, to);
+    List<PassGeometry> paths = kept.get(span);
+    if (paths == null) {
+      paths = paths(input.stations().get(stationIndex), from, to);
+      if (kept.size() < MOST_KEPT) {
+        kept.put(span, paths);
+      }
+    }
+    return new SkyWindow(stationIndex, input.seconds(from), input.seconds(to), paths, passes);
+  }
+
+  private List<PassGeometry> paths(Station station, Instant from, Instant to) {
     Instant start = from.minusMillis((long) (1000 * MARGIN_SECONDS));
     int count =
         2
@@ -99,7 +158,7 @@ public final class Sky {
       Look[] looks = Looks.sample(trajectory, station.site(), start, STEP_SECONDS, count);
       paths.add(new PassGeometry(input.seconds(start), STEP_SECONDS, looks, station.mask()));
     }
-    return new SkyWindow(stationIndex, input.seconds(from), input.seconds(to), paths, passes);
+    return List.copyOf(paths);
   }
 
   /**

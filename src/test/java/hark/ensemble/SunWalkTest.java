@@ -17,8 +17,7 @@ class SunWalkTest {
   private final SmallCase smallCase = new SmallCase();
 
   private Illumination light(DiagnosisInput input) {
-    Sky sky = new Sky(input);
-    return sky.illumination(sky.eclipses());
+    return Sky.of(input).illumination();
   }
 
   @Test
@@ -44,9 +43,9 @@ class SunWalkTest {
   void shadowsLieAboutMidnight() {
     double twoDeg = 2;
     DiagnosisInput input = smallCase.input();
-    Sky sky = new Sky(input);
+    Sky sky = Sky.of(input);
     List<Eclipse> eclipses = sky.eclipses();
-    SunPath path = sky.illumination(eclipses).path().orElseThrow();
+    SunPath path = sky.illumination().path().orElseThrow();
     assertTrue(eclipses.size() > 50);
     for (Eclipse eclipse : eclipses.subList(1, eclipses.size() - 1)) {
       double middle =
