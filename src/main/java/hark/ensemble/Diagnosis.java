@@ -21,46 +21,32 @@ import java.util.Optional;
  */
 public final class Diagnosis {
   private final DiagnosisInput input;
-  private final List<Eclipse> eclipses;
+  private final Weighed weighed;
   private final Illumination light;
-  private final List<Clue> clues;
   private final List<SkyWindow> windows;
   private final double[] checkpoints;
   private final Population population;
   private final Body[] ahead;
-  private final HearingNodes[] nodes;
-  private final Ear ear;
-  private final Weighing weighing;
-  private final Sending sending;
+  private final Posterior posterior;
   private final Jackknife jackknife;
-  private final Marginals marginals;
+  private final Sending sending;
 
-  private Diagnosis(DiagnosisInput input, Sky sky, Workers workers) {
-    this.input = input;
-    eclipses = sky.eclipses();
-    light = sky.illumination();
-    Clues read = new Clues(input, sky);
-    clues = read.all();
-    windows = upcoming(input, sky, workers);
+  private Diagnosis(Weighed weighed, Workers workers) {
+    this.input = weighed.input();
+    this.weighed = weighed;
+    light = weighed.light();
+    population = weighed.population();
+    windows = upcoming(input, weighed.sky(), workers);
     checkpoints = checkpoints(input, windows);
-    OnsetProposal proposal = proposal(input);
-    population =
-        Population.build(
-            input, new Population.Setting(light, proposal, read.probeSeconds()), workers);
-    ear = new Ear(input.beacons(), input.body().typical());
-    nodes = new HearingProposal(input, clues, ear).choose(workers);
-    Weigher weigher = new Weigher(input, ear, population.bodies.size());
-    weighing = new Weighing(input.stations().size(), population, clues, nodes, weigher);
-    weighing.run(workers);
-    double[] likelihood = weighing.prefix[clues.size()].clone();
+    double[] likelihood = weighed.likelihood();
     double[] weights = Weights.of(population, likelihood, Weights.NO_GROUP).member();
     ahead = population.lookAhead(input, light, weights, checkpoints, workers);
     for (int m = 0; m < likelihood.length; m++) {
       likelihood[m] = ahead[population.members.get(m).body()] == null ? 0 : likelihood[m];
     }
-    jackknife = new Jackknife(population, likelihood);
+    posterior = new Posterior(weighed, likelihood);
+    jackknife = posterior.jackknife();
     sending = new Sending(population, ahead, objectShares(workers));
-    marginals = new Marginals(input, population);
   }
 
   /**
@@ -68,26 +54,18 @@ public final class Diagnosis {
    * threads.
    */
   public static Diagnosis of(DiagnosisInput input, Workers workers) {
-    return new Diagnosis(input, Sky.of(input), workers);
+    return of(input, Sky.of(input), workers);
   }
 
   /** The same under a sky that other diagnoses of the mission at this time may share. */
   public static Diagnosis of(DiagnosisInput input, Sky sky, Workers workers) {
-    sky.requireSame(input);
-    return new Diagnosis(input, sky, workers);
+    return new Diagnosis(Weighed.of(input, sky, workers), workers);
   }
 
   /** Share of each object in the hearings of each member. */
   private double[][] objectShares(Workers workers) {
-    double[][] shares = new double[population.members.size()][input.candidates().size()];
-    workers.each(
-        shares.length,
-        m -> {
-          HearingNodes group = nodes[population.members.get(m).group()];
-          for (int n = 0; n < group.count(); n++) {
-            shares[m][group.object()[n]] += weighing.nodeShare[m][n];
-          }
-        });
+    double[][] shares = new double[population.members.size()][];
+    workers.each(shares.length, m -> shares[m] = weighed.objectShares(m));
     return shares;
   }
 
@@ -139,21 +117,6 @@ public final class Diagnosis {
     return best;
   }
 
-  private static OnsetProposal proposal(DiagnosisInput input) {
-    double heard =
-        lastHeard(input.evidence())
-            .map(input::seconds)
-            .orElse(input.body().typical().quietSeconds());
-    double[] silences =
-        input.evidence().stream()
-            .filter(entry -> entry.evidence() instanceof Evidence.NothingHeard)
-            .mapToDouble(entry -> input.seconds(entry.evidence().at()))
-            .filter(seconds -> seconds > heard)
-            .sorted()
-            .toArray();
-    return new OnsetProposal(heard, silences, input.seconds(input.now()));
-  }
-
   /** End of the last reception among entries in force. */
   public static Optional<Instant> lastHeard(List<Entry> evidence) {
     return evidence.stream()
@@ -178,89 +141,69 @@ public final class Diagnosis {
     return input;
   }
 
+  /** What the evidence leaves of the prior, as of now. */
+  public Posterior posterior() {
+    return posterior;
+  }
+
   /** Event sets, the empty one first, then one for each cause, then pairs. */
   public List<EventSet> sets() {
-    return population.sets;
+    return posterior.sets();
   }
 
   /** Weight of each event set; with {@link #remainder} they sum to 1. */
   public double[] setWeights() {
-    return jackknife.whole().set().clone();
+    return posterior.setWeights();
   }
 
   /** Monte-Carlo standard errors of {@link #setWeights}. */
   public double[] setErrors() {
-    return jackknife.errors(Weights::set);
+    return posterior.setErrors();
+  }
+
+  /** Effective number of different bodies behind each event set. */
+  public double[] effectiveBodies() {
+    return posterior.effectiveBodies();
   }
 
   /** Weight of all larger sets at the pairs' mean likelihood. */
   public double remainder() {
-    return jackknife.whole().remainder();
+    return posterior.remainder();
   }
 
   /** Weight of all larger sets if they explained the evidence as well as any member does. */
   public double remainderBound() {
-    return jackknife.whole().remainderBound();
+    return posterior.remainderBound();
   }
 
   /** One for each cause. */
   public List<CauseMarginal> causes() {
-    return marginals.causes(jackknife);
+    return posterior.causes();
   }
 
   /** Causes that the evidence so far cannot tell apart. */
   public List<SharedLikelihood> sharedLikelihoods() {
-    return marginals.groups(weighing.prefix);
+    return posterior.sharedLikelihoods();
   }
 
   /** Weight of any of these causes having begun by now, and its standard error. */
   public double[] anyBegun(List<Integer> causes) {
-    double value = marginals.anyBegun(jackknife.whole(), causes);
-    double error =
-        jackknife.errors(weights -> new double[] {marginals.anyBegun(weights, causes)})[0];
-    return new double[] {value, error};
+    return posterior.anyBegun(causes);
   }
 
   /** Posterior of each candidate. */
   public double[] objects() {
-    double[] sums = new double[input.candidates().size()];
-    double[] weights = jackknife.whole().member();
-    double total = 0;
-    for (int m = 0; m < weights.length; m++) {
-      for (int k = 0; k < sums.length; k++) {
-        sums[k] += weights[m] * sending.objectShare(m, k);
-      }
-      total += weights[m];
-    }
-    return scaled(sums, total);
+    return posterior.objects();
   }
 
   /** Chance that each station works as believed. */
   public double[] stations() {
-    double[] sums = new double[input.stations().size()];
-    double[] weights = jackknife.whole().member();
-    double total = 0;
-    for (int m = 0; m < weights.length; m++) {
-      for (int s = 0; s < sums.length; s++) {
-        for (int n = 0; n < weighing.nodeShare[m].length; n++) {
-          sums[s] += weights[m] * weighing.nodeShare[m][n] * weighing.works[s][m][n];
-        }
-      }
-      total += weights[m];
-    }
-    return scaled(sums, total);
-  }
-
-  private static double[] scaled(double[] sums, double total) {
-    for (int k = 0; k < sums.length; k++) {
-      sums[k] /= total;
-    }
-    return sums;
+    return posterior.stations();
   }
 
   /** Index among the evidence of each row of {@link #bits}. */
   public int[] bitsEntries() {
-    return clues.stream().mapToInt(Clue::entry).toArray();
+    return posterior.bitsEntries();
   }
 
   /**
@@ -268,12 +211,12 @@ public final class Diagnosis {
    * of time.
    */
   public double[][] bits() {
-    return marginals.bits(weighing.prefix);
+    return posterior.bits();
   }
 
   /** Predictive tail probability of the evidence. */
   public double misfit() {
-    return Misfit.tail(population, weighing, jackknife.whole().member(), clues, input.seed());
+    return posterior.misfit();
   }
 
   /** State of charge and bus states against time, from a day before now to the horizon. */
@@ -284,12 +227,7 @@ public final class Diagnosis {
 
   /** State of charge now, 0…1, and weight of every body, by {@code [0 or 1][body]}. */
   public double[][] chargeNow() {
-    double[] soc = new double[population.bodies.size()];
-    for (int b = 0; b < soc.length; b++) {
-      float[] past = population.bodies.get(b).history().soc();
-      soc[b] = past[past.length - 1];
-    }
-    return new double[][] {soc, population.bodyWeights(jackknife.whole().member())};
+    return posterior.chargeNow();
   }
 
   /** Every body with its weight, to simulate some of them again. */
@@ -299,7 +237,7 @@ public final class Diagnosis {
 
   /** Shadows from separation to the horizon. */
   public List<Eclipse> eclipses() {
-    return eclipses;
+    return weighed.sky().eclipses();
   }
 
   /** Share of full sunlight at a time, 0…1. */
@@ -351,7 +289,15 @@ public final class Diagnosis {
    */
   public Particles particles(int count) {
     return Particles.draw(
-        new Particles.Source(input, light, population, ahead, nodes, weighing, ear, checkpoints),
+        new Particles.Source(
+            input,
+            light,
+            population,
+            ahead,
+            weighed.nodes(),
+            weighed.weighing(),
+            weighed.ear(),
+            checkpoints),
         jackknife.whole().member(),
         count);
   }

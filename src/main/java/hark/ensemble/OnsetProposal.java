@@ -1,5 +1,6 @@
 package hark.ensemble;
 
+import hark.evidence.Evidence;
 import java.util.Arrays;
 
 /**
@@ -43,6 +44,22 @@ final class OnsetProposal {
       density[k] = (1 - KEPT_PRIOR) * share[k] / width + KEPT_PRIOR / SPAN_SECONDS;
       cumulative[k + 1] = cumulative[k] + density[k] * width;
     }
+  }
+
+  /** The proposal that the record asks for. */
+  static OnsetProposal of(DiagnosisInput input) {
+    double heard =
+        Diagnosis.lastHeard(input.evidence())
+            .map(input::seconds)
+            .orElse(input.body().typical().quietSeconds());
+    double[] silences =
+        input.evidence().stream()
+            .filter(entry -> entry.evidence() instanceof Evidence.NothingHeard)
+            .mapToDouble(entry -> input.seconds(entry.evidence().at()))
+            .filter(seconds -> seconds > heard)
+            .sorted()
+            .toArray();
+    return new OnsetProposal(heard, silences, input.seconds(input.now()));
   }
 
   private static double inside(double seconds, double margin) {
