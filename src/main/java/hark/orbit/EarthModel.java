@@ -32,12 +32,12 @@ public final class EarthModel {
   /** WGS-84 flattening. */
   public static final double FLATTENING = 1 / 298.257223563;
 
-  private final TimeScale utc;
+  private final TimeScales scales;
   private final Frames frames;
   private final Optional<EOPHistory> orientation;
 
-  private EarthModel(TimeScale utc, Frames frames, Optional<EOPHistory> orientation) {
-    this.utc = utc;
+  private EarthModel(TimeScales scales, Frames frames, Optional<EOPHistory> orientation) {
+    this.scales = scales;
     this.frames = frames;
     this.orientation = orientation;
   }
@@ -52,7 +52,7 @@ public final class EarthModel {
             () -> {
               throw new UnsupportedOperationException("no bodies of the solar system are bundled");
             });
-    return new EarthModel(scales.getUTC(), frames, Optional.empty());
+    return new EarthModel(scales, frames, Optional.empty());
   }
 
   /**
@@ -69,8 +69,7 @@ public final class EarthModel {
       LazyLoadedDataContext context = new LazyLoadedDataContext();
       context.getDataProvidersManager().addProvider(new DirectoryCrawler(folder.toFile()));
       EOPHistory history = context.getFrames().getEOPHistory(IERSConventions.IERS_2010, true);
-      return new EarthModel(
-          context.getTimeScales().getUTC(), context.getFrames(), Optional.of(history));
+      return new EarthModel(context.getTimeScales(), context.getFrames(), Optional.of(history));
     } catch (OrekitException e) {
       throw BadInput.of(
           "the folder cannot be used as Orekit data: " + e.getMessage(),
@@ -93,12 +92,16 @@ public final class EarthModel {
     return frames;
   }
 
+  TimeScales scales() {
+    return scales;
+  }
+
   TimeScale utc() {
-    return utc;
+    return scales.getUTC();
   }
 
   AbsoluteDate date(Instant time) {
-    return new AbsoluteDate(time, utc);
+    return new AbsoluteDate(time, utc());
   }
 
   Optional<EOPHistory> orientation() {

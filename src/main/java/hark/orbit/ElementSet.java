@@ -101,6 +101,43 @@ public final class ElementSet {
     return mean.bstar();
   }
 
+  /**
+   * The same object with a corrected orbit.
+   *
+   * @param meanAnomalyDeg added to the mean anomaly at the epoch
+   * @param raanDeg added to the right ascension of the ascending node
+   * @param meanMotionRatio multiplies the mean motion
+   */
+  public ElementSet corrected(double meanAnomalyDeg, double raanDeg, double meanMotionRatio) {
+    Mean moved =
+        new Mean(
+            mean.meanMotionRevPerDay() * meanMotionRatio,
+            mean.eccentricity(),
+            mean.inclinationDeg(),
+            turned(mean.raanDeg() + raanDeg),
+            mean.perigeeArgumentDeg(),
+            turned(mean.meanAnomalyDeg() + meanAnomalyDeg),
+            mean.bstar(),
+            mean.halfMeanMotionDot(),
+            mean.sixthMeanMotionDotDot());
+    return new ElementSet(objectId, name, epoch, moved, origin);
+  }
+
+  private static double turned(double degrees) {
+    double within = degrees % 360;
+    return within < 0 ? within + 360 : within;
+  }
+
+  /** Half the first derivative of the mean motion, as the formats have it, rev/day². */
+  double halfMeanMotionDot() {
+    return mean.halfMeanMotionDot();
+  }
+
+  /** A sixth of the second derivative of the mean motion, as the formats have it, rev/day³. */
+  double sixthMeanMotionDotDot() {
+    return mean.sixthMeanMotionDotDot();
+  }
+
   /** Time of one revolution, s. */
   public double periodSeconds() {
     return SECONDS_A_DAY / mean.meanMotionRevPerDay();

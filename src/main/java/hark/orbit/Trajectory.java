@@ -132,6 +132,17 @@ public final class Trajectory {
   }
 
   /**
+   * As {@link #earthFixed}, for an object that runs late on its orbit while the Earth turns on.
+   *
+   * @param lateSeconds it is where the elements had it so much earlier; negative when it runs early
+   */
+  public boolean earthFixedLate(double seconds, double lateSeconds, double[] into) {
+    boolean valid = teme(seconds - lateSeconds, into);
+    rotation.toEarthFixed(unixSeconds(seconds), into);
+    return valid;
+  }
+
+  /**
    * When the elements stop being valid inside a span.
    *
    * @return the first time without a valid state, to the millisecond; {@code from} itself when they

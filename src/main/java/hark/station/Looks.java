@@ -38,4 +38,20 @@ public final class Looks {
         });
     return looks;
   }
+
+  /**
+   * One look at an object that runs late on its orbit.
+   *
+   * @param seconds since the epoch of the elements, when it is looked at
+   * @param lateSeconds it is where the elements had it so much earlier
+   */
+  public static Look late(Trajectory trajectory, Site site, double seconds, double lateSeconds) {
+    double[] state = new double[6];
+    if (!trajectory.earthFixedLate(seconds, lateSeconds, state)) {
+      return NOTHING;
+    }
+    SiteFrame frame = new SiteFrame(site);
+    frame.look(state);
+    return frame.toLook();
+  }
 }
