@@ -17,7 +17,7 @@ import picocli.CommandLine.Command;
     version = "hark 0.1.0",
     footer = {
       "",
-      "With later versions come: new, whose, search, trial, crew.",
+      "With later versions come: new, search, trial, crew.",
       "hark COMMAND --help says more. Times are UTC with a Z. Exit codes: 0 done,",
       "1 could not be done, 2 wrong usage or bad input, 3 a defect of hark."
     },
@@ -32,6 +32,7 @@ import picocli.CommandLine.Command;
       NoteCommand.class,
       AssessCommand.class,
       EnergyCommand.class,
+      WhoseCommand.class,
       PassesCommand.class,
       TrackCommand.class,
       EclipsesCommand.class,

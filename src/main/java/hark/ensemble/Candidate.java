@@ -30,7 +30,7 @@ public record Candidate(
   }
 
   /** The set to use at a time, among those known by now: the one whose epoch is nearest. */
-  ElementSet setAt(Instant time, Instant now) {
+  public ElementSet setAt(Instant time, Instant now) {
     return sets.stream()
         .filter(set -> !set.epoch().isAfter(now))
         .min(Comparator.comparing(set -> Duration.between(set.epoch(), time).abs()))
@@ -38,7 +38,7 @@ public record Candidate(
   }
 
   /** Standard deviation of the along-track error at a time, s. */
-  double sdSeconds(Instant time, Instant now) {
+  public double sdSeconds(Instant time, Instant now) {
     double ageDays =
         Math.abs(Duration.between(setAt(time, now).epoch(), time).toMillis()) / 86_400_000.0;
     double sd = alongTrack.sdSeconds(ageDays);
