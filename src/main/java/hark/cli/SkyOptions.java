@@ -34,9 +34,9 @@ final class SkyOptions {
       names = "--elements",
       paramLabel = "FILE",
       description = {
-        "Element sets: two-line (with or without names) or OMM as JSON, many objects a file.",
+        "Element sets: two-line (with or without names) or OMM as KVN, XML or JSON, many"
+            + " objects a file.",
         "Of several sets of one object the newest at --from is used.",
-        "OMM as KVN and XML come with a later version."
       })
   private Path elements;
 

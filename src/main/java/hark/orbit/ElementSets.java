@@ -8,14 +8,15 @@ import java.util.Map;
 
 /**
  * Reads files of element sets: two-line elements (with or without name lines, Alpha-5 numbers) and
- * CCSDS OMM as JSON (one object or an array). The form is recognised by content.
+ * CCSDS OMM as KVN, XML (one or several messages) and JSON (one object or an array). The form is
+ * recognised by content.
  */
 public final class ElementSets {
   /** Longest text accepted, characters: twice a whole public catalogue as JSON. */
   public static final int MAX_CHARACTERS = 64 * 1024 * 1024;
 
   private static final int LOOK_CHARACTERS = 4096;
-  private static final String MEND = "give two-line elements or OMM as JSON";
+  private static final String MEND = "give two-line elements or OMM as KVN, XML or JSON";
 
   private ElementSets() {}
 
@@ -35,10 +36,10 @@ public final class ElementSets {
       return OmmJson.parse(fileName, text);
     }
     if (start.startsWith("<")) {
-      throw later(fileName, "XML");
+      return OmmXml.parse(fileName, text);
     }
-    if (start.startsWith("CCSDS_OMM_VERS") || start.contains("\nCCSDS_OMM_VERS")) {
-      throw later(fileName, "KVN");
+    if (start.startsWith(OmmKvn.FIRST_KEY) || start.contains("\n" + OmmKvn.FIRST_KEY)) {
+      return OmmKvn.parse(fileName, text);
     }
     return TleFile.parse(fileName, text);
   }
@@ -67,13 +68,6 @@ public final class ElementSets {
       return early;
     }
     return early ? one.epoch().isAfter(other.epoch()) : one.epoch().isBefore(other.epoch());
-  }
-
-  private static BadInput later(String fileName, String form) {
-    return BadInput.of(
-        "the file is an OMM as " + form + ", which a later version will read",
-        fileName + ":1",
-        MEND + " for now");
   }
 
   private static void refuseWhatIsNotText(String fileName, String text) {

@@ -32,7 +32,8 @@ final class TleFile {
     }
     nameWithoutLines();
     if (sets.isEmpty() && problems.count() == 0) {
-      problems.add(1, "the file has no element set", "give two-line elements or OMM as JSON");
+      problems.add(
+          1, "the file has no element set", "give two-line elements or OMM as KVN, XML or JSON");
     }
     problems.throwIfAny(i >= lines.size());
     return List.copyOf(sets);

@@ -119,12 +119,6 @@ class ElementSetsTest {
   }
 
   @Test
-  void formsThatComeLaterAreRefusedByName() {
-    assertTrue(problem("CCSDS_OMM_VERS = 2.0\n").contains("OMM as KVN"));
-    assertTrue(problem("<?xml version=\"1.0\"?><ndm/>").contains("OMM as XML"));
-  }
-
-  @Test
   void emptinessIsRefused() {
     assertTrue(problem("").contains("the file is empty"));
     assertTrue(problem("  \n\n").contains("the file is empty"));
