@@ -5,6 +5,7 @@ import hark.link.Way;
 import hark.power.BodyHistory.BeaconSegment;
 import hark.power.PowerModel;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -54,92 +55,79 @@ final class Ear {
   }
 
   /**
-   * The chance that no burst is noticed.
+   * The chance that no burst is noticed, at the only node of the tables.
    *
-   * @param tables one a beacon, for the node and the way of listening
+   * @param tables one a beacon, for the way of listening
    * @param from start of listening, s since separation
    */
   double miss(Member member, Body body, HearingTable[] tables, Way way, double from, double to) {
-    double until = Math.min(to, member.radio().muteFrom());
-    if (until <= from) {
-      return 1;
-    }
-    double miss = 1;
-    List<BeaconSegment> segments = body.history().segments();
-    for (int s = Segments.firstEndingAfter(segments, from); s < segments.size(); s++) {
-      BeaconSegment segment = segments.get(s);
-      if (segment.firstBurst() > until) {
-        break;
+    return miss(Bursts.of(member, body, from, to), tables, way)[0];
+  }
+
+  /** The chance that no burst is noticed, by node. */
+  double[] miss(Bursts bursts, HearingTable[] tables, Way way) {
+    double[] miss = new double[tables[0].nodes()];
+    Arrays.fill(miss, 1);
+    int first = 0;
+    for (int s = 0; s < bursts.stretchEnd.length; s++) {
+      int end = bursts.stretchEnd[s];
+      int beacon = bursts.stretchBeacon[s];
+      double coherence = bursts.stretchCoherence[s];
+      if (coherence == 0) {
+        for (int i = first; i < end; i++) {
+          tables[beacon].miss(bursts, i, faded.get(way)[beacon], miss);
+        }
+      } else {
+        mix(bursts, s, first, tables[beacon], way, miss);
       }
-      miss *= missInSegment(member, body, segment, tables[segment.beacon()], way, from, until);
+      first = end;
     }
     return miss;
   }
 
-  private double missInSegment(
-      Member member,
-      Body body,
-      BeaconSegment segment,
-      HearingTable table,
-      Way way,
-      double from,
-      double to) {
-    double last = Math.min(to, segment.end());
-    double independent = 1;
-    double turn = body.tumbleDegPerSecond() * segment.interval();
-    double coherence = Math.max(0, 1 - turn / INDEPENDENT_AFTER_DEG);
-    double[] coherent = coherence > 0 ? new double[] {1, 1, 1, 1, 1} : null;
-    boolean unharmed = member.radio().isUnharmedUntil(last);
-    Detector fadedDetector = faded.get(way)[segment.beacon()];
-    for (double t = Segments.firstBurstFrom(segment, from); t <= last; t += segment.interval()) {
-      double snr = table.snrDbAt(t);
-      if (snr == Double.NEGATIVE_INFINITY) {
-        continue;
-      }
-      snr -= unharmed ? 0 : member.radio().downlinkLossDb(t);
-      double gate = table.gateAt(t, unharmed ? 0 : member.radio().frequencyShiftHz(t));
-      independent *= 1 - gate * fadedDetector.probability(snr);
-      if (coherent != null) {
-        fadeTogether(coherent, segment.beacon(), way, snr, gate);
-      }
-    }
-    return coherent == null
-        ? independent
-        : (1 - coherence) * independent + coherence * averaged(coherent);
-  }
-
-  private void fadeTogether(double[] coherent, int beacon, Way way, double snr, double gate) {
-    Detector detector = steady.get(way)[beacon];
+  /** A stretch whose bursts see partly the same of the pattern, partly each another part. */
+  private void mix(
+      Bursts bursts, int stretch, int first, HearingTable table, Way way, double[] miss) {
+    int beacon = bursts.stretchBeacon[stretch];
+    double coherence = bursts.stretchCoherence[stretch];
     double sd = beacons.get(beacon).patternSdDb();
-    for (int f = 0; f < coherent.length; f++) {
-      coherent[f] *= 1 - gate * detector.probability(snr + sd * FADE[f]);
+    double[] fadeDb = Arrays.stream(FADE).map(f -> sd * f).toArray();
+    double[][] together = new double[FADE.length][miss.length];
+    double[] apart = new double[miss.length];
+    Arrays.fill(apart, 1);
+    for (double[] row : together) {
+      Arrays.fill(row, 1);
     }
-  }
-
-  private static double averaged(double[] coherent) {
-    double sum = 0;
-    for (int f = 0; f < coherent.length; f++) {
-      sum += FADE_WEIGHT[f] * coherent[f];
+    for (int i = first; i < bursts.stretchEnd[stretch]; i++) {
+      table.miss(bursts, i, faded.get(way)[beacon], apart);
+      table.miss(bursts, i, steady.get(way)[beacon], fadeDb, together);
     }
-    return sum;
+    for (int n = 0; n < miss.length; n++) {
+      double mean = 0;
+      for (int f = 0; f < FADE.length; f++) {
+        mean += FADE_WEIGHT[f] * together[f][n];
+      }
+      miss[n] *= (1 - coherence) * apart[n] + coherence * mean;
+    }
   }
 
   /**
-   * The strongest mean level of any burst sent above the mask in the window, dB over noise; NaN
-   * when none is sent.
+   * The strongest mean level of any burst sent above the mask and in the band, dB over noise; NaN
+   * when there is none.
    */
-  double strongestDb(Member member, Body body, HearingTable[] tables, double from, double to) {
-    double until = Math.min(to, member.radio().muteFrom());
+  static double strongestDb(Bursts bursts, HearingTable[] tables, int node) {
     double best = Double.NaN;
-    for (BeaconSegment segment : Segments.overlapping(body.history().segments(), from, until)) {
-      HearingTable table = tables[segment.beacon()];
-      double last = Math.min(until, segment.end());
-      for (double t = Segments.firstBurstFrom(segment, from); t <= last; t += segment.interval()) {
-        double snr = table.snrDbAt(t) - member.radio().downlinkLossDb(t);
-        if (snr > Double.NEGATIVE_INFINITY && !(snr <= best)) {
+    int first = 0;
+    for (int s = 0; s < bursts.stretchEnd.length; s++) {
+      HearingTable table = tables[bursts.stretchBeacon[s]];
+      for (int i = first; i < bursts.stretchEnd[s]; i++) {
+        double snr = table.snrDb(bursts, i, node);
+        boolean met = snr > Double.NEGATIVE_INFINITY && table.gate(bursts, i, node) > 0;
+        if (met && !(snr <= best)) {
           best = snr;
         }
       }
+      first = bursts.stretchEnd[s];
     }
     return best;
   }

@@ -4,29 +4,36 @@ import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.function.Supplier;
 
 /**
- * Remembers what a body lets a station hear in a window at each node of its group. Members that
- * share a body and whose radio is unharmed through the window share the answer. Two threads may
- * compute the same answer at once; it is the same.
+ * Remembers what a clue says of a body at each node of its group. Members that share a body and
+ * whose radio is unharmed through the window share the answer. Two threads may compute the same
+ * answer at once; it is the same.
  */
 final class HeardMemory {
   private final int bodies;
-  private final AtomicReferenceArray<double[]> known;
+  private final AtomicReferenceArray<Heard> known;
 
   HeardMemory(int entries, int bodies) {
     this.bodies = bodies;
     this.known = new AtomicReferenceArray<>(entries * bodies);
   }
 
-  double[] get(int entry, Member member, double until, Supplier<double[]> compute) {
+  Heard get(int entry, Member member, double until, Supplier<Heard> compute) {
     if (!member.radio().isUnharmedUntil(until)) {
       return compute.get();
     }
     int place = entry * bodies + member.body();
-    double[] answer = known.get(place);
+    Heard answer = known.get(place);
     if (answer == null) {
       answer = compute.get();
       known.set(place, answer);
     }
     return answer;
+  }
+
+  /** Forgets a body that has been weighed. */
+  void forget(int body) {
+    for (int place = body; place < known.length(); place += bodies) {
+      known.set(place, null);
+    }
   }
 }

@@ -11,17 +11,29 @@ package hark.ensemble;
  *     late
  * @param powerQuantile quantile of radiated power, 0…1, the same for every beacon
  * @param frequencyQuantile quantile of the carrier's error
+ * @param clockZ error of a station's clock in standard deviations, {@code [station][node]};
+ *     positive is late
+ * @param azimuthZ error of a station's azimuth in standard deviations, {@code [station][node]};
+ *     positive is too far east
  */
 record HearingNodes(
     int[] object,
     double[] weight,
     double[] alongTrackZ,
     double[] powerQuantile,
-    double[] frequencyQuantile) {
+    double[] frequencyQuantile,
+    double[][] clockZ,
+    double[][] azimuthZ) {
   /** Room for so many. */
-  static HearingNodes room(int count) {
+  static HearingNodes room(int count, int stations) {
     return new HearingNodes(
-        new int[count], new double[count], new double[count], new double[count], new double[count]);
+        new int[count],
+        new double[count],
+        new double[count],
+        new double[count],
+        new double[count],
+        new double[stations][count],
+        new double[stations][count]);
   }
 
   int count() {
@@ -35,5 +47,9 @@ record HearingNodes(
     alongTrackZ[to] = from.alongTrackZ[node];
     powerQuantile[to] = from.powerQuantile[node];
     frequencyQuantile[to] = from.frequencyQuantile[node];
+    for (int s = 0; s < clockZ.length; s++) {
+      clockZ[s][to] = from.clockZ[s][node];
+      azimuthZ[s][to] = from.azimuthZ[s][node];
+    }
   }
 }

@@ -43,14 +43,14 @@ final class HearingProposal {
     SplittableRandom random =
         new SplittableRandom(input.seed() * 7_368_787L + group * 104_729L + 5);
     HearingNodes trials = trials(random);
-    double[] heard = likelihood(trials, true);
-    double[] everything = likelihood(trials, false);
+    drawStations(trials, group);
+    double[][] likelihoods = likelihoods(trials);
     int objects = input.candidates().size();
-    HearingNodes kept = HearingNodes.room(objects * KEPT);
+    HearingNodes kept = HearingNodes.room(objects * KEPT, input.stations().size());
     // one offset for all objects: differences between objects are then differences of geometry
     double offset = random.nextDouble();
     for (int k = 0; k < objects; k++) {
-      keep(trials, mixture(k, heard, everything), k, offset, kept);
+      keep(trials, mixture(k, likelihoods[0], likelihoods[1]), k, offset, kept);
     }
     return kept;
   }
@@ -60,7 +60,7 @@ final class HearingProposal {
     double[] power = stratified(random);
     double[] frequency = stratified(random);
     int count = input.candidates().size() * TRIALS;
-    HearingNodes trials = HearingNodes.room(count);
+    HearingNodes trials = HearingNodes.room(count, input.stations().size());
     for (int n = 0; n < count; n++) {
       int object = n / TRIALS;
       trials.object()[n] = object;
@@ -72,6 +72,20 @@ final class HearingProposal {
     return trials;
   }
 
+  /** Errors of clocks and azimuths, from a generator of their own: the other draws stay. */
+  private void drawStations(HearingNodes trials, int group) {
+    SplittableRandom random =
+        new SplittableRandom(input.seed() * 7_368_787L + group * 104_729L + 11);
+    for (int s = 0; s < input.stations().size(); s++) {
+      double[] clock = stratified(random);
+      double[] azimuth = stratified(random);
+      for (int n = 0; n < trials.count(); n++) {
+        trials.clockZ()[s][n] = Uncertain.StandardNormal.quantile(clock[n % TRIALS]);
+        trials.azimuthZ()[s][n] = Uncertain.StandardNormal.quantile(azimuth[n % TRIALS]);
+      }
+    }
+  }
+
   private static double[] stratified(SplittableRandom random) {
     int[] order = Draws.permutation(TRIALS, random);
     double[] u = new double[TRIALS];
@@ -81,23 +95,28 @@ final class HearingProposal {
     return u;
   }
 
-  /** Weight of each trial after the clues, for a spacecraft that never stops sending. */
-  private double[] likelihood(HearingNodes trials, boolean onlyHeard) {
+  /**
+   * Weight of each trial for a spacecraft that never stops sending: after what was heard, and after
+   * all clues that do not read the body. Faults of stations count as deafness here: it is enough to
+   * choose by.
+   */
+  private double[][] likelihoods(HearingNodes trials) {
     Body sending = sendingAlways();
     Member unharmed = new Member(0, 0, 0, new double[0], 1, RadioTimeline.UNHARMED);
-    Weigher weigher = new Weigher(input, ear, 1);
-    Weigher.State state = weigher.begin(trials);
+    Weigher weigher = new Weigher(input, ear, 1, StationModes::coarse);
+    NodeState heard = weigher.begin(trials);
+    NodeState everything = weigher.begin(trials);
     for (Clue clue : clues) {
-      boolean wanted = clue instanceof Sound || (!onlyHeard && !(clue instanceof BodyClue));
-      if (wanted) {
-        weigher.apply(clue, unharmed, sending, weigher.tables(clue, trials), state);
+      if (clue instanceof BodyClue) {
+        continue;
+      }
+      HearingTable[][] tables = weigher.tables(clue, trials);
+      weigher.apply(clue, unharmed, sending, tables, everything);
+      if (clue instanceof Sound) {
+        weigher.apply(clue, unharmed, sending, tables, heard);
       }
     }
-    double[] weights = new double[trials.count()];
-    for (int n = 0; n < weights.length; n++) {
-      weights[n] = state.at(n);
-    }
-    return weights;
+    return new double[][] {heard.weights(), everything.weights()};
   }
 
   private Body sendingAlways() {

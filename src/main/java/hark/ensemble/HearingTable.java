@@ -1,122 +1,176 @@
 package hark.ensemble;
 
 import hark.link.Detection;
-import hark.link.Doppler;
-import hark.link.LinkBudget;
-import hark.station.AzimuthTable;
-import hark.station.Station;
-import java.util.List;
+import hark.link.Detector;
+import java.util.Arrays;
 
 /**
- * What one hearing node would meet in one window under one way of listening, sampled every {@value
- * #STEP_SECONDS} s: level over noise and mistuning. Bodies only add their losses.
+ * What hearing nodes would meet of one beacon in one window, under one way of listening and one
+ * mode of the station's health, sampled every {@value #STEP_SECONDS} s: level over noise and
+ * mistuning. Bodies only add their losses. Made by {@link HearingTables}. Samples of one time lie
+ * side by side for all nodes, because a burst is asked of all of them.
  */
 final class HearingTable {
   static final double STEP_SECONDS = 10;
 
-  private static final float BELOW_MASK = Float.NEGATIVE_INFINITY;
+  static final float BELOW_MASK = Float.NEGATIVE_INFINITY;
 
-  private final double from;
+  /** A level so many widths below the threshold is not noticed: under 1e-9. */
+  private static final double HOPELESS_WIDTHS = 6;
+
+  private final int nodes;
   private final float[] snrDb;
   private final float[] offsetHz;
   private final float[] gate;
-  private final double halfWidthHz;
-  private final double bandwidthHz;
+  private final double lossDb;
+  private final Band band;
 
-  private HearingTable(double from, int count, double halfWidthHz, double bandwidthHz) {
-    this.from = from;
-    this.snrDb = new float[count];
-    this.offsetHz = new float[count];
-    this.gate = new float[count];
-    this.halfWidthHz = halfWidthHz;
-    this.bandwidthHz = bandwidthHz;
-  }
+  /** Whether the gate of any node is open for a carrier in place, by sample. */
+  private final boolean[] open;
+
+  /** Best level of any node, by sample. */
+  private final float[] bestDb;
 
   /**
-   * What a node is.
+   * The band listened to.
    *
-   * @param lateSeconds the object comes so much later than predicted, s
-   * @param radiatedDbm median over orientations, dBm
-   * @param carrierErrorHz carrier minus nominal, Hz
+   * @param halfWidthHz of the band
+   * @param bandwidthHz of the burst
+   * @param attended share of the minutes in which somebody or something listens, 0…1
    */
-  record Node(int object, double lateSeconds, double radiatedDbm, double carrierErrorHz) {}
-
-  static HearingTable of(
-      SkyWindow window, Station station, BeaconRadio beacon, Listening listening, Node node) {
-    int count = 2 + (int) Math.ceil((window.to() - window.from()) / STEP_SECONDS);
-    HearingTable table =
-        new HearingTable(window.from(), count, listening.windowHz(), beacon.bandwidthHz());
-    PassGeometry real = window.paths().get(node.object());
-    PassGeometry followed = window.paths().get(listening.tracked());
-    Station.Receive receive = station.receive();
-    double noiseDbm =
-        LinkBudget.noisePowerDbm(receive.systemNoiseKelvin(), beacon.bandwidthHz())
-            + listening.extraNoiseDb();
-    double polarisationDb =
-        LinkBudget.polarisationLossDb(beacon.polarisation(), receive.polarisation());
-    double gainDbi = receive.gainDbi() + listening.extraGainDb();
-    PassGeometry.Point there = new PassGeometry.Point();
-    PassGeometry.Point aim = new PassGeometry.Point();
-    for (int k = 0; k < count; k++) {
-      double time = window.from() + k * STEP_SECONDS;
-      real.at(time - node.lateSeconds(), there);
-      if (there.aboveMaskDeg < 0) {
-        table.snrDb[k] = BELOW_MASK;
-        continue;
-      }
-      followed.at(time - listening.offsetSeconds(), aim);
-      double elevation = there.elevationDeg();
-      double pathDb =
-          LinkBudget.freeSpaceLossDb(beacon.frequencyHz(), there.rangeMeters)
-              + LinkBudget.atmosphereLossDb(elevation)
-              + polarisationDb;
-      double pointingDb = LinkBudget.pointingLossDb(there.angleDeg(aim), receive.beamwidthDeg());
-      double noise = noiseDbm + noiseByAzimuth(receive.noiseByAzimuthDeg(), aim);
-      table.snrDb[k] =
-          (float) LinkBudget.snrDb(node.radiatedDbm(), pathDb, pointingDb, gainDbi, noise);
-      double mistuned =
-          Doppler.shiftHz(beacon.frequencyHz(), there.rangeRate)
-              - Doppler.shiftHz(beacon.frequencyHz(), aim.rangeRate)
-              + node.carrierErrorHz();
-      table.offsetHz[k] = (float) mistuned;
-      table.gate[k] = (float) Detection.inWindow(mistuned, table.halfWidthHz, table.bandwidthHz);
+  record Band(double halfWidthHz, double bandwidthHz, double attended) {
+    /** Share of a burst so far from the middle that counts, 0…1. */
+    double gate(double offsetHz) {
+      return attended * Detection.inWindow(offsetHz, halfWidthHz, bandwidthHz);
     }
-    return table;
-  }
-
-  private static double noiseByAzimuth(List<double[]> rows, PassGeometry.Point aim) {
-    if (rows.isEmpty()) {
-      return 0;
-    }
-    return AzimuthTable.at(rows, aim.azimuthDeg());
   }
 
   /**
-   * Level over noise at a time, dB, before the body's own losses; negative infinity below the mask.
+   * A table over samples by {@code [sample · nodes + node]}, which it keeps: tables of several
+   * modes share what is the same.
+   *
+   * @param snrDb level over noise; {@link #BELOW_MASK} where nothing is seen
+   * @param offsetHz carrier from the middle of the band
+   * @param lossDb taken off every level
    */
-  double snrDbAt(double seconds) {
-    double place = (seconds - from) / STEP_SECONDS;
-    if (place < 0 || place > snrDb.length - 1) {
+  HearingTable(int nodes, float[] snrDb, float[] offsetHz, double lossDb, Band band) {
+    this.nodes = nodes;
+    this.snrDb = snrDb;
+    this.offsetHz = offsetHz;
+    this.lossDb = lossDb;
+    this.band = band;
+    gate = new float[snrDb.length];
+    bestDb = new float[snrDb.length / nodes];
+    open = new boolean[bestDb.length];
+    Arrays.fill(bestDb, BELOW_MASK);
+    for (int i = 0; i < gate.length; i++) {
+      gate[i] = snrDb[i] == BELOW_MASK ? 0 : (float) band.gate(offsetHz[i]);
+      int k = i / nodes;
+      bestDb[k] = Math.max(bestDb[k], snrDb[i]);
+      open[k] |= gate[i] > 0;
+    }
+  }
+
+  /** Number of nodes. */
+  int nodes() {
+    return nodes;
+  }
+
+  /** Whether any node might notice a burst; false saves the asking. */
+  private boolean mayNotice(Bursts bursts, int i, Detector detector) {
+    int k = bursts.cell[i];
+    if (k > bestDb.length - 2) {
+      return false;
+    }
+    boolean tuned = bursts.shiftHz[i] != 0 || open[nearest(bursts, i)];
+    double level = Math.max(bestDb[k], bestDb[k + 1]) - lossDb - bursts.lossDb[i];
+    return tuned && level > detector.thresholdDb() - HOPELESS_WIDTHS * detector.widthDb();
+  }
+
+  private static int nearest(Bursts bursts, int i) {
+    return bursts.cell[i] + (bursts.beyond[i] < 0.5f ? 0 : 1);
+  }
+
+  /** Multiplies the chance that a burst is not noticed into {@code miss}, by node. */
+  void miss(Bursts bursts, int i, Detector detector, double[] miss) {
+    if (!mayNotice(bursts, i, detector)) {
+      return;
+    }
+    // written out, because it is the innermost loop of the weighing
+    int low = bursts.cell[i] * nodes;
+    int high = low + nodes;
+    int near = nearest(bursts, i) * nodes;
+    float beyond = bursts.beyond[i];
+    float shift = bursts.shiftHz[i];
+    double least = detector.thresholdDb() - HOPELESS_WIDTHS * detector.widthDb();
+    float loss = (float) (lossDb + bursts.lossDb[i]);
+    for (int n = 0; n < nodes; n++) {
+      float before = snrDb[low + n];
+      float after = snrDb[high + n];
+      float level = before + beyond * (after - before) - loss;
+      if (!(level > least)) {
+        // an end below the mask makes the level infinite or no number
+        level =
+            before == BELOW_MASK || after == BELOW_MASK
+                ? edge(beyond, before, after) - loss
+                : level;
+        if (!(level > least)) {
+          continue;
+        }
+      }
+      double open = shift == 0 ? gate[near + n] : band.gate(offsetHz[near + n] + shift);
+      if (open > 0) {
+        miss[n] *= 1 - open * detector.probability(level);
+      }
+    }
+  }
+
+  private static float edge(float beyond, float before, float after) {
+    return beyond < 0.5f ? before : after;
+  }
+
+  /**
+   * The same for several levels of fading, {@code [fade][node]}.
+   *
+   * @param fadeDb added to the level, rising
+   */
+  void miss(Bursts bursts, int i, Detector detector, double[] fadeDb, double[][] miss) {
+    for (int n = 0; n < nodes; n++) {
+      double open = gate(bursts, i, n);
+      if (open > 0) {
+        double snr = snrDb(bursts, i, n);
+        for (int f = 0; f < fadeDb.length; f++) {
+          miss[f][n] *= 1 - open * detector.probability(snr + fadeDb[f]);
+        }
+      }
+    }
+  }
+
+  /**
+   * Level of a burst over noise, dB, the member's own loss taken off; negative infinity below the
+   * mask.
+   */
+  double snrDb(Bursts bursts, int i, int node) {
+    int k = bursts.cell[i];
+    if (k > bestDb.length - 2) {
       return BELOW_MASK;
     }
-    int k = Math.min(snrDb.length - 2, (int) place);
-    float low = snrDb[k];
-    float high = snrDb[k + 1];
+    float beyond = bursts.beyond[i];
+    float low = snrDb[k * nodes + node];
+    float high = snrDb[(k + 1) * nodes + node];
+    double loss = lossDb + bursts.lossDb[i];
     if (low == BELOW_MASK || high == BELOW_MASK) {
-      return place - k < 0.5 ? low : high;
+      return edge(beyond, low, high) - loss;
     }
-    return low + (place - k) * (high - low);
+    return low + beyond * (high - low) - loss;
   }
 
   /**
-   * Share of the burst's band inside the band listened to at a time, 0…1, with the body's own
-   * carrier shift.
+   * Share of a burst's band inside the band listened to, 0…1, with the member's own carrier shift.
    */
-  double gateAt(double seconds, double shiftHz) {
-    double place = (seconds - from) / STEP_SECONDS;
-    int k = (int) Math.max(0, Math.min(snrDb.length - 1, Math.round(place)));
-    return shiftHz == 0
-        ? gate[k]
-        : Detection.inWindow(offsetHz[k] + shiftHz, halfWidthHz, bandwidthHz);
+  double gate(Bursts bursts, int i, int node) {
+    int k = Math.min(bestDb.length - 1, nearest(bursts, i));
+    float shift = bursts.shiftHz[i];
+    return shift == 0 ? gate[k * nodes + node] : band.gate(offsetHz[k * nodes + node] + shift);
   }
 }

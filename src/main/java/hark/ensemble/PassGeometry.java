@@ -2,6 +2,7 @@ package hark.ensemble;
 
 import hark.station.HorizonMask;
 import hark.station.Look;
+import hark.station.Station;
 
 /**
  * One candidate's predicted path over one station, sampled evenly and wider than the window on both
@@ -11,6 +12,9 @@ import hark.station.Look;
 public final class PassGeometry {
   private static final double FAR_AWAY_METERS = 1e8;
 
+  /** An antenna is followed in such steps while it lags, s. */
+  private static final double STEERING_SECONDS = 1;
+
   private final double start;
   private final double step;
   private final double[] east;
@@ -19,6 +23,7 @@ public final class PassGeometry {
   private final double[] rangeMeters;
   private final double[] rangeRate;
   private final double[] aboveMaskDeg;
+  private final PassGeometry antenna;
 
   PassGeometry(double start, double step, Look[] looks, HorizonMask mask) {
     int count = looks.length;
@@ -48,6 +53,77 @@ public final class PassGeometry {
       rangeRate[k] = look.rangeRateMetersPerSecond();
       aboveMaskDeg[k] = look.elevationDeg() - mask.elevationDegAt(look.azimuthDeg());
     }
+    antenna = this;
+  }
+
+  private PassGeometry(PassGeometry path, PassGeometry antenna) {
+    start = path.start;
+    step = path.step;
+    east = path.east;
+    north = path.north;
+    up = path.up;
+    rangeMeters = path.rangeMeters;
+    rangeRate = path.rangeRate;
+    aboveMaskDeg = path.aboveMaskDeg;
+    this.antenna = antenna;
+  }
+
+  /** A path sampled anew at shorter steps, with another azimuth at each. */
+  private PassGeometry(PassGeometry path, double[] azimuthDeg) {
+    int count = azimuthDeg.length;
+    start = path.start;
+    step = STEERING_SECONDS;
+    east = new double[count];
+    north = new double[count];
+    up = new double[count];
+    rangeMeters = new double[count];
+    rangeRate = new double[count];
+    aboveMaskDeg = new double[count];
+    Point there = new Point();
+    for (int k = 0; k < count; k++) {
+      path.at(start + k * step, there);
+      double level = Math.hypot(there.east, there.north);
+      double azimuth = Math.toRadians(azimuthDeg[k]);
+      east[k] = level * Math.sin(azimuth);
+      north[k] = level * Math.cos(azimuth);
+      up[k] = there.up;
+      rangeMeters[k] = there.rangeMeters;
+      rangeRate[k] = there.rangeRate;
+      aboveMaskDeg[k] = there.aboveMaskDeg;
+    }
+    antenna = this;
+  }
+
+  /**
+   * The same path followed by an antenna that turns no faster than its rotator does. It stands on
+   * the path until that rises above the mask, goes the shorter way round, and keeps the path's
+   * elevation and Doppler. Stops in azimuth are not modelled.
+   */
+  PassGeometry steeredBy(Station.Rotator rotator) {
+    if (!rotator.keyhole()) {
+      return this;
+    }
+    double most = rotator.rateDegPerSecond() * STEERING_SECONDS;
+    double[] azimuth = new double[1 + (int) Math.floor((east.length - 1) * step)];
+    boolean lags = false;
+    Point there = new Point();
+    for (int k = 0; k < azimuth.length; k++) {
+      at(start + k * STEERING_SECONDS, there);
+      double wanted = there.azimuthDeg();
+      if (k == 0 || there.aboveMaskDeg < 0) {
+        azimuth[k] = wanted;
+        continue;
+      }
+      double turn = Math.IEEEremainder(wanted - azimuth[k - 1], 360);
+      lags |= Math.abs(turn) > most;
+      azimuth[k] = azimuth[k - 1] + Math.max(-most, Math.min(most, turn));
+    }
+    return lags ? new PassGeometry(this, new PassGeometry(this, azimuth)) : this;
+  }
+
+  /** Where the antenna stands at a time when it follows this path. */
+  void aimAt(double seconds, Point out) {
+    antenna.at(seconds, out);
   }
 
   /** Reads the path at a time into {@code out}; times beyond the ends read the ends. */
@@ -92,9 +168,26 @@ public final class PassGeometry {
       return azimuth < 0 ? azimuth + 360 : azimuth;
     }
 
+    /** Turns the direction about the vertical, to the east when seen facing north; degrees. */
+    void turn(double degrees) {
+      if (degrees == 0) {
+        return;
+      }
+      double angle = Math.toRadians(degrees);
+      double sine = Math.sin(angle);
+      double cosine = Math.cos(angle);
+      double turnedEast = east * cosine + north * sine;
+      north = north * cosine - east * sine;
+      east = turnedEast;
+    }
+
     /** Angle to another direction, degrees. */
     double angleDeg(Point other) {
-      double dot = east * other.east + north * other.north + up * other.up;
+      return angleDeg(other.east, other.north, other.up);
+    }
+
+    double angleDeg(double otherEast, double otherNorth, double otherUp) {
+      double dot = east * otherEast + north * otherNorth + up * otherUp;
       return Math.toDegrees(Math.acos(Math.max(-1, Math.min(1, dot))));
     }
   }

@@ -156,7 +156,9 @@ public final class Sky {
     for (Candidate candidate : input.candidates()) {
       Trajectory trajectory = Trajectory.of(candidate.setAt(from, input.now()), input.earth());
       Look[] looks = Looks.sample(trajectory, station.site(), start, STEP_SECONDS, count);
-      paths.add(new PassGeometry(input.seconds(start), STEP_SECONDS, looks, station.mask()));
+      PassGeometry path =
+          new PassGeometry(input.seconds(start), STEP_SECONDS, looks, station.mask());
+      paths.add(station.rotator().map(path::steeredBy).orElse(path));
     }
     return List.copyOf(paths);
   }

@@ -10,4 +10,9 @@ sealed interface StationClue extends Clue permits Check {
 
   /** The same when it is deaf. */
   double ifDeaf();
+
+  /** The same in any mode of its health; a kind of clue that can tell faults apart says more. */
+  default double likelihood(StationMode mode) {
+    return mode.works() ? ifWorks() : ifDeaf();
+  }
 }

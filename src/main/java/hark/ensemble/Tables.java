@@ -1,41 +1,75 @@
 package hark.ensemble;
 
+import hark.station.Station;
+import hark.station.StationDoubts;
 import java.time.Instant;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
 
 /** Makes the hearing tables of all nodes of a group for one window and one way of listening. */
 final class Tables {
   private Tables() {}
 
-  /** By {@code [node][beacon]}. */
+  /** By {@code [mode][beacon]}, each over all nodes; null for a deaf mode. */
   static HearingTable[][] of(
-      DiagnosisInput input, SkyWindow window, Listening listening, HearingNodes nodes) {
-    HearingTable[][] tables = new HearingTable[nodes.count()][];
-    for (int n = 0; n < nodes.count(); n++) {
-      tables[n] = of(input, window, listening, nodes, n);
+      DiagnosisInput input,
+      SkyWindow window,
+      Listening listening,
+      HearingNodes nodes,
+      List<StationMode> modes) {
+    return of(input, window, listening, nodes, IntStream.range(0, nodes.count()), modes);
+  }
+
+  /** One node alone at a station that works as believed, by beacon. */
+  static HearingTable[] of(
+      DiagnosisInput input, SkyWindow window, Listening listening, HearingNodes nodes, int node) {
+    List<StationMode> works = List.of(StationMode.asBelieved(1));
+    return of(input, window, listening, nodes, IntStream.of(node), works)[0];
+  }
+
+  private static HearingTable[][] of(
+      DiagnosisInput input,
+      SkyWindow window,
+      Listening listening,
+      HearingNodes nodes,
+      IntStream which,
+      List<StationMode> modes) {
+    Station station = input.stations().get(window.station());
+    int mistaken = StationModes.mistaken(input, listening.tracked());
+    int[] chosen = which.toArray();
+    HearingTable[][] tables = new HearingTable[modes.size()][];
+    for (int m = 0; m < tables.length; m++) {
+      tables[m] = modes.get(m).isDeaf() ? null : new HearingTable[input.beacons().size()];
+    }
+    for (int b = 0; b < input.beacons().size(); b++) {
+      BeaconRadio beacon = input.beacons().get(b);
+      List<HearingTables.Node> met =
+          Arrays.stream(chosen).mapToObj(n -> node(input, window, beacon, nodes, n)).toList();
+      HearingTable[] byMode =
+          new HearingTables(window, station, beacon, listening, modes, mistaken).of(met);
+      for (int m = 0; m < tables.length; m++) {
+        if (tables[m] != null) {
+          tables[m][b] = byMode[m];
+        }
+      }
     }
     return tables;
   }
 
-  /** One node alone, by beacon. */
-  static HearingTable[] of(
-      DiagnosisInput input, SkyWindow window, Listening listening, HearingNodes nodes, int node) {
+  private static HearingTables.Node node(
+      DiagnosisInput input, SkyWindow window, BeaconRadio beacon, HearingNodes nodes, int n) {
     Instant middle = input.instant(0.5 * (window.from() + window.to()));
-    double sd = input.candidates().get(nodes.object()[node]).sdSeconds(middle, input.now());
-    HearingTable[] tables = new HearingTable[input.beacons().size()];
-    for (int b = 0; b < tables.length; b++) {
-      BeaconRadio beacon = input.beacons().get(b);
-      HearingTable.Node hearing =
-          new HearingTable.Node(
-              nodes.object()[node],
-              nodes.alongTrackZ()[node] * sd,
-              beacon.radiated().quantile(nodes.powerQuantile()[node])
-                  - medianBelowMeanDb(beacon.patternSdDb()),
-              beacon.frequencyErrorHz().quantile(nodes.frequencyQuantile()[node]));
-      tables[b] =
-          HearingTable.of(
-              window, input.stations().get(window.station()), beacon, listening, hearing);
-    }
-    return tables;
+    double sd = input.candidates().get(nodes.object()[n]).sdSeconds(middle, input.now());
+    StationDoubts doubts = input.stations().get(window.station()).doubts();
+    return new HearingTables.Node(
+        nodes.object()[n],
+        nodes.alongTrackZ()[n] * sd,
+        beacon.radiated().quantile(nodes.powerQuantile()[n])
+            - medianBelowMeanDb(beacon.patternSdDb()),
+        beacon.frequencyErrorHz().quantile(nodes.frequencyQuantile()[n]),
+        nodes.clockZ()[window.station()][n] * doubts.clockSdSeconds(),
+        nodes.azimuthZ()[window.station()][n] * doubts.azimuthSdDeg());
   }
 
   /** A level that is normal in dB has its median below its mean power by σ²·ln 10/20. */

@@ -1,5 +1,6 @@
 package hark.ensemble;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -26,6 +27,9 @@ final class Weighing {
   /** Chance that a station works, by {@code [station][member][node]}. */
   final float[][][] works;
 
+  /** Chance of each mode of a station's health, by {@code [station][member][mode]}. */
+  final float[][][] modes;
+
   Weighing(
       int stations,
       Population population,
@@ -41,6 +45,7 @@ final class Weighing {
     outcome = new double[clues.size()][members];
     nodeShare = new float[members][];
     works = new float[stations][members][];
+    modes = new float[stations][members][];
   }
 
   void run(Workers workers) {
@@ -52,22 +57,34 @@ final class Weighing {
           int group = index % nodes.length;
           tables[clue][group] = weigher.tables(clues.get(clue), nodes[group]);
         });
-    workers.each(population.members.size(), member -> weigh(member, tables));
+    // body by body, so that what its members share is remembered only while they are weighed
+    List<List<Integer>> sharers = new ArrayList<>();
+    population.bodies.forEach(body -> sharers.add(new ArrayList<>()));
+    for (int m = 0; m < population.members.size(); m++) {
+      sharers.get(population.members.get(m).body()).add(m);
+    }
+    workers.each(
+        sharers.size(),
+        body -> {
+          sharers.get(body).forEach(member -> weigh(member, tables));
+          weigher.forget(body);
+        });
   }
 
   private void weigh(int index, HearingTable[][][][] tables) {
     Member member = population.members.get(index);
     Body body = population.bodies.get(member.body());
-    Weigher.State state = weigher.begin(nodes[member.group()]);
+    NodeState state = weigher.begin(nodes[member.group()]);
     prefix[0][index] = state.total();
     for (int c = 0; c < clues.size(); c++) {
-      HearingTable[][] byNode = tables[c][member.group()];
-      outcome[c][index] = weigher.apply(clues.get(c), member, body, byNode, state);
+      HearingTable[][] met = tables[c][member.group()];
+      outcome[c][index] = weigher.apply(clues.get(c), member, body, met, state);
       prefix[c + 1][index] = state.total();
     }
     nodeShare[index] = state.shares();
     for (int s = 0; s < works.length; s++) {
       works[s][index] = state.works(s);
+      modes[s][index] = state.modes(s);
     }
   }
 }
