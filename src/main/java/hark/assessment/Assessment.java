@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Everything Hark can say about a mission at a time: one immutable value. Every page, table, export
@@ -19,6 +20,9 @@ import java.util.Optional;
  * @param silence how long and over how many listened passes nothing was heard
  * @param crewHoursPerWeek hours the mission file grants
  * @param warnings what {@code hark check} warns of, as lines
+ * @param treeDisagreements event sets that count here and of which the fault tree says otherwise
+ *     than the simulation
+ * @param longLook dates of return beyond the horizon; empty unless asked for
  */
 public record Assessment(
     String mission,
@@ -45,7 +49,41 @@ public record Assessment(
     List<GoingOn> goingOn,
     double crewHoursPerWeek,
     List<ProcedureView> procedures,
-    List<String> warnings) {
+    List<String> warnings,
+    List<TreeDisagreement> treeDisagreements,
+    Optional<LongLook> longLook) {
+
+  /** The same with a look beyond the horizon. */
+  public Assessment with(LongLook look) {
+    return new Assessment(
+        mission,
+        now,
+        separation,
+        horizonDays,
+        members,
+        seed,
+        remainder,
+        remainderBound,
+        misfit,
+        silence,
+        explanations,
+        causes,
+        groups,
+        objects,
+        stations,
+        evidence,
+        energy,
+        shadows,
+        cutoffSoc,
+        windows,
+        plan,
+        goingOn,
+        crewHoursPerWeek,
+        procedures,
+        warnings,
+        treeDisagreements,
+        Optional.of(look));
+  }
 
   /**
    * Days since something was heard, and passes listened to in vain since then. {@code lastHeard}
@@ -75,7 +113,22 @@ public record Assessment(
       Optional<String> inseparableGroup,
       SelfRecovery selfRecovery,
       String mechanism,
-      String signature) {}
+      String signature,
+      CauseDetail detail) {}
+
+  /**
+   * What to do about a cause and what would settle it.
+   *
+   * @param endedBy what ends it, in words; empty when nothing does
+   * @param confirms what would speak for it
+   * @param refutes what would speak against it
+   * @param procedures titles of the mission's procedures that address it
+   */
+  public record CauseDetail(
+      List<String> endedBy, String confirms, String refutes, List<String> procedures) {
+    /** Nothing known beside the cause itself. */
+    public static final CauseDetail NONE = new CauseDetail(List.of(), "", "", List.of());
+  }
 
   /**
    * When a cause would end by itself, in the members that have it.
@@ -90,6 +143,53 @@ public record Assessment(
       Optional<Instant> p90,
       String note) {}
 
+  /**
+   * A means that would tell causes of a group apart.
+   *
+   * @param means what would have to be done
+   * @param shows which causes would show something then, and what
+   * @param doesNot which would not
+   */
+  public record Separator(String means, String shows, String doesNot) {}
+
+  /**
+   * An event set of which the fault tree says otherwise than the simulation.
+   *
+   * @param events ids
+   * @param treeSilent the tree's top holds with exactly these events
+   * @param audibleShare share of the simulated bodies that are audible with them
+   * @param bodies how many were simulated
+   */
+  public record TreeDisagreement(
+      List<String> events, String title, boolean treeSilent, double audibleShare, int bodies) {}
+
+  /**
+   * Returns without any action, followed beyond the horizon on a few bodies of each cause.
+   *
+   * @param until how far
+   * @param returns one for each cause looked at, heaviest first
+   */
+  public record LongLook(Instant until, List<LongReturn> returns) {}
+
+  /**
+   * When bodies with a cause send again by themselves.
+   *
+   * @param bodies that were followed
+   * @param sending share that sends already; what is wrong then is not that it is off
+   * @param probability share that sends at some time up to the end
+   * @param note in words
+   */
+  public record LongReturn(
+      String cause,
+      String title,
+      int bodies,
+      double sending,
+      double probability,
+      Optional<Instant> p10,
+      Optional<Instant> p50,
+      Optional<Instant> p90,
+      String note) {}
+
   /** Causes that share one likelihood: listening cannot separate them. */
   public record Group(
       String id,
@@ -98,7 +198,8 @@ public record Assessment(
       double prior,
       double posterior,
       double error,
-      String wouldSeparate) {}
+      String wouldSeparate,
+      List<Separator> separators) {}
 
   /** A catalogued object and how likely it is ours; {@code none} for none of them. */
   public record ObjectView(String object, String name, double prior, double posterior) {}
@@ -106,9 +207,30 @@ public record Assessment(
   /** A station and how likely it works as believed. */
   public record StationView(String station, double prior, double works) {}
 
-  /** An entry and how it moved each cause, in bits of odds. */
+  /**
+   * An entry and how it moved each cause, in bits of odds.
+   *
+   * @param tail predictive tail probability of this entry alone: small means that no member
+   *     explains it well; empty for what is not weighed
+   */
   public record EvidenceView(
-      int entry, Instant at, String kind, String title, Map<String, Double> bits) {}
+      int entry,
+      Instant at,
+      String kind,
+      String title,
+      Map<String, Double> bits,
+      OptionalDouble tail) {
+    /** An entry whose tail is not known. */
+    public EvidenceView(
+        int entry, Instant at, String kind, String title, Map<String, Double> bits) {
+      this(entry, at, kind, title, bits, OptionalDouble.empty());
+    }
+  }
+
+  /** Weight at separation of three or more events at once, which are not worked out. */
+  public double remainderAtStart() {
+    return Math.max(0, 1 - explanations.stream().mapToDouble(Explanation::prior).sum());
+  }
 
   /** State of charge and activity at a time. {@code sunlit} is the share of sunlight. */
   public record EnergyPoint(

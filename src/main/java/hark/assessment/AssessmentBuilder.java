@@ -2,12 +2,10 @@ package hark.assessment;
 
 import hark.ensemble.Candidate;
 import hark.ensemble.Cause;
-import hark.ensemble.CauseMarginal;
 import hark.ensemble.Diagnosis;
 import hark.ensemble.DiagnosisInput;
 import hark.ensemble.EnergyFan;
 import hark.ensemble.EventSet;
-import hark.ensemble.SharedLikelihood;
 import hark.ensemble.Workers;
 import hark.evidence.Entry;
 import hark.evidence.Evidence;
@@ -22,9 +20,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Puts the results of diagnosis and plan into the words and order of an {@link Assessment}. */
 final class AssessmentBuilder {
+  /** Sets from this weight on are compared with the fault tree, 0…1. */
+  private static final double TREE_ASKED = 0.02;
+
   private final Mission mission;
   private final List<Entry> evidence;
   private final AssessmentRequest request;
@@ -32,7 +34,6 @@ final class AssessmentBuilder {
   private final DiagnosisInput input;
   private final PlanOutcome plan;
   private final Workers workers;
-  private final List<SharedLikelihood> shared;
 
   AssessmentBuilder(
       Mission mission,
@@ -48,10 +49,10 @@ final class AssessmentBuilder {
     this.input = diagnosis.input();
     this.plan = plan;
     this.workers = workers;
-    this.shared = diagnosis.sharedLikelihoods();
   }
 
   Assessment build(List<EnergyFan.Point> fan, EnergyView energy) {
+    CauseViews causes = new CauseViews(mission, diagnosis, plan, workers);
     WindowViews windows = new WindowViews(diagnosis, plan, fan, workers);
     return new Assessment(
         mission.name(),
@@ -65,8 +66,8 @@ final class AssessmentBuilder {
         diagnosis.misfit(),
         silence(),
         explanations(),
-        causes(),
-        groups(),
+        causes.all(),
+        causes.groups(),
         objects(),
         stations(),
         evidenceViews(),
@@ -83,7 +84,9 @@ final class AssessmentBuilder {
         plan.goingOn().stream().map(point -> new Assessment.GoingOn(point[0], point[1])).toList(),
         mission.crewHoursPerWeek(),
         procedures(),
-        mission.warnings().stream().map(Problem::line).toList());
+        mission.warnings().stream().map(Problem::line).toList(),
+        treeDisagreements(),
+        Optional.empty());
   }
 
   private Assessment.Silence silence() {
@@ -115,118 +118,19 @@ final class AssessmentBuilder {
     return list;
   }
 
-  private List<Assessment.CauseView> causes() {
-    List<CauseMarginal> marginals = diagnosis.causes();
-    List<Assessment.CauseView> list = new ArrayList<>();
-    for (int c = 0; c < marginals.size(); c++) {
-      Cause cause = input.causes().get(c);
-      CauseMarginal marginal = marginals.get(c);
-      list.add(
-          new Assessment.CauseView(
-              cause.id(),
-              cause.title(),
-              cause.branch(),
-              marginal.prior(),
-              marginal.posterior(),
-              marginal.later(),
-              marginal.error(),
-              marginal.ifPriorHalved(),
-              marginal.ifPriorDoubled(),
-              groupOf(c),
-              recovery(plan.recoveries().get(c)),
-              cause.mechanism(),
-              cause.signature()));
-    }
-    list.sort(Comparator.comparingDouble(Assessment.CauseView::posterior).reversed());
-    return list;
-  }
-
-  private Optional<String> groupOf(int cause) {
-    for (int g = 0; g < shared.size(); g++) {
-      if (shared.get(g).causes().contains(cause)) {
-        return Optional.of(groupId(g));
-      }
-    }
-    return Optional.empty();
-  }
-
-  private static String groupId(int group) {
-    return "group-" + (group + 1);
-  }
-
-  private Assessment.SelfRecovery recovery(PlanOutcome.Recovery recovery) {
-    return new Assessment.SelfRecovery(
-        recovery.probability(),
-        recovery.p10().map(input::instant),
-        recovery.p50().map(input::instant),
-        recovery.p90().map(input::instant),
-        note(recovery));
-  }
-
-  private String note(PlanOutcome.Recovery recovery) {
-    if (recovery.weight() == 0) {
-      return "no possibility that still counts has it";
-    }
-    if (recovery.probability() == 0) {
-      return "never by itself before " + Words.date(input.end()) + ", where this look ahead ends";
-    }
-    if (recovery.p50().isEmpty()) {
-      return "mostly not before " + Words.date(input.end());
-    }
-    return "";
-  }
-
-  private List<Assessment.Group> groups() {
-    List<Assessment.Group> list = new ArrayList<>();
-    for (int g = 0; g < shared.size(); g++) {
-      SharedLikelihood group = shared.get(g);
-      List<Cause> causes = group.causes().stream().map(input.causes()::get).toList();
-      double prior =
-          1
-              - causes.stream()
-                  .mapToDouble(cause -> 1 - cause.probability())
-                  .reduce(1, (a, b) -> a * b);
-      double[] begun = diagnosis.anyBegun(group.causes());
-      list.add(
-          new Assessment.Group(
-              groupId(g),
-              groupTitle(group),
-              causes.stream().map(Cause::id).toList(),
-              prior,
-              begun[0],
-              begun[1],
-              String.join(
-                  "; ",
-                  causes.stream()
-                      .map(cause -> cause.title() + ": " + cause.signature())
-                      .toList())));
-    }
-    return list;
-  }
-
-  /** A short name; which causes they are stands in the group's list. */
-  private String groupTitle(SharedLikelihood group) {
-    String size = " (" + group.causes().size() + " causes)";
-    if (group.harmless()) {
-      return "no effect on what we hear" + size;
-    }
-    return (forGood(group) ? "silent for good" : "cannot be told apart") + size;
-  }
-
-  /**
-   * No possibility that still counts and has one of these causes is audible again before the
-   * horizon without help, and no season or reset of its own ends any of them after it.
-   */
-  private boolean forGood(SharedLikelihood group) {
-    boolean counted = false;
-    for (int cause : group.causes()) {
-      PlanOutcome.Recovery recovery = plan.recoveries().get(cause);
-      if (recovery.probability() > 0 || !input.causes().get(cause).clearsOn().isEmpty()) {
-        return false;
-      }
-      counted |= recovery.weight() > 0;
-    }
-    return counted;
+  /** Sets heavy enough to ask whether the fault tree means the same. */
+  private List<Assessment.TreeDisagreement> treeDisagreements() {
+    double[] weights = diagnosis.setWeights();
+    List<List<Integer>> heavy =
+        IntStream.range(0, weights.length)
+            .filter(s -> weights[s] >= TREE_ASKED && !diagnosis.sets().get(s).causes().isEmpty())
+            .boxed()
+            .sorted(Comparator.comparingDouble(s -> -weights[s]))
+            .map(s -> diagnosis.sets().get(s).causes())
+            .toList();
+    return heavy.isEmpty()
+        ? List.of()
+        : TreeAgainstSimulation.of(mission.tree(), input, heavy, workers);
   }
 
   private List<Assessment.ObjectView> objects() {

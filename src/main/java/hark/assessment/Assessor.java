@@ -122,7 +122,7 @@ public final class Assessor {
     return evidence instanceof Evidence.NotListened not ? not.station() : "";
   }
 
-  private static DiagnosisInput input(
+  static DiagnosisInput input(
       Mission mission, List<Entry> evidence, AssessmentRequest request, EarthModel earth) {
     if (!request.now().isAfter(mission.separation())) {
       throw BadInput.of(

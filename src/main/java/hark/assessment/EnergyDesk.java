@@ -17,6 +17,9 @@ public final class EnergyDesk {
   /** Bodies simulated again; of more a systematic resample by weight is taken. */
   public static final int MOST_BODIES = 2000;
 
+  /** Days that returns are followed at most. */
+  public static final int MOST_RECOVERY_DAYS = 730;
+
   /** Usual step of a trace, s. */
   public static final int TRACE_STEP_SECONDS = 600;
 
@@ -99,6 +102,22 @@ public final class EnergyDesk {
   /** Which states the bus may be in at a time, and how it came into each. */
   public WhyThere whyAt(Instant time) {
     return new WhyFinder(list, asIs().run()).at(time);
+  }
+
+  /**
+   * Follows bodies of each cause that counts for so many days without any action: a second or two
+   * for a year.
+   *
+   * @throws BadInput when the days are not between 1 and {@value #MOST_RECOVERY_DAYS}
+   */
+  public Assessment.LongLook longLook(int days) {
+    if (days < 1 || days > MOST_RECOVERY_DAYS) {
+      throw BadInput.of(
+          days + " days cannot be followed",
+          "--recovery-days",
+          "give 1 to " + MOST_RECOVERY_DAYS + "; elements say little of shadows later than that");
+    }
+    return Threads.with(threads, workers -> LongLooks.of(list, days, workers));
   }
 
   /** How many members there are. */

@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 
@@ -16,10 +17,17 @@ final class Words {
   private static final DateTimeFormatter DATE =
       DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
 
+  private static final DateTimeFormatter DATE_AND_YEAR =
+      DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
+
   private Words() {}
 
   static String date(Instant time) {
     return DATE.format(time.atOffset(ZoneOffset.UTC));
+  }
+
+  static String dateAndYear(Instant time) {
+    return DATE_AND_YEAR.format(time.atOffset(ZoneOffset.UTC));
   }
 
   static String seconds(Instant time) {
@@ -50,6 +58,15 @@ final class Words {
     return tenths == 10
         ? "nearly all cases that still fit"
         : tenths + " of 10 cases that still fit";
+  }
+
+  /** {@code a}, {@code a and b}, {@code a, b and c}. */
+  static String list(List<String> items) {
+    if (items.size() < 2) {
+      return String.join("", items);
+    }
+    int last = items.size() - 1;
+    return String.join(", ", items.subList(0, last)) + " and " + items.get(last);
   }
 
   /** Text with every decimal number in it cut to three significant digits. */

@@ -29,13 +29,22 @@ record YearView(List<SunMonth> months, List<FullSun> fullSun, String seasons) {
 
   static YearView of(DiagnosisInput input) {
     try {
-      SunYear year = SunYear.of(elements(input), input.earth(), input.now(), DAYS);
+      SunYear year = year(input);
       List<FullSun> fullSun = year.withoutPenumbra().stream().map(YearView::season).toList();
       return new YearView(months(year), fullSun, SeasonWords.of(year, fullSun));
     } catch (BadInput tooEccentric) {
       String what = tooEccentric.problems().get(0).what();
       return new YearView(List.of(), List.of(), "No year of sunlight: " + what + ".");
     }
+  }
+
+  /**
+   * The year itself.
+   *
+   * @throws BadInput when the orbit is too eccentric for it
+   */
+  static SunYear year(DiagnosisInput input) {
+    return SunYear.of(elements(input), input.earth(), input.now(), DAYS);
   }
 
   /** The newest set known by now, or the oldest there is. */

@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
 final class AssessCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private AssessOptions options;
+  @Mixin private RecoveryOption recovery;
 
   @Option(
       names = "--format",
@@ -37,7 +38,7 @@ final class AssessCommand implements Callable<Integer> {
           spec.commandLine(), "assess prints JSON only; for people there is `hark brief --all`");
     }
     PrintWriter out = spec.commandLine().getOut();
-    out.print(AssessmentJson.text(options.assess(options.read())));
+    out.print(AssessmentJson.text(options.assess(options.read(), recovery.daysOr(0))));
     out.flush();
     return ExitCode.DONE;
   }

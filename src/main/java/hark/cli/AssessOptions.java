@@ -4,6 +4,7 @@ import hark.assessment.Assessment;
 import hark.assessment.AssessmentRequest;
 import hark.assessment.Assessor;
 import hark.assessment.EnergyDesk;
+import hark.assessment.Examination;
 import java.nio.file.Path;
 import java.time.Instant;
 import picocli.CommandLine.Mixin;
@@ -64,8 +65,18 @@ final class AssessOptions {
 
   /** Assesses the mission with its journal. */
   Assessment assess(MissionRecord mission) {
+    return assess(mission, 0);
+  }
+
+  /** The same with returns followed for so many days; 0 leaves that out. */
+  Assessment assess(MissionRecord mission, int recoveryDays) {
     AssessmentRequest request = request(now(mission));
-    return Assessor.assess(mission.mission(), mission.entries(), request, earth.earth());
+    Examination examined =
+        Assessor.examine(mission.mission(), mission.entries(), request, earth.earth());
+    Assessment assessment = examined.assessment();
+    return recoveryDays == 0
+        ? assessment
+        : assessment.with(examined.energy().longLook(recoveryDays));
   }
 
   /** The electrical system of the mission with its journal. */

@@ -16,12 +16,18 @@ import picocli.CommandLine.Spec;
     description = "What to do next, what still fits, and whether to go on: one screen, UTC.",
     mixinStandardHelpOptions = true)
 final class BriefCommand implements Callable<Integer> {
+  /** With {@code --all} returns are followed so far when nothing else is said. */
+  private static final int YEAR_DAYS = 365;
+
   @Spec private CommandSpec spec;
   @Mixin private AssessOptions options;
+  @Mixin private RecoveryOption recovery;
 
   @Option(
       names = "--all",
-      description = "Add every cause, group, station, object, entry and option.")
+      description =
+          "Add every cause, group, station, object, entry and option, and a look at returns a year"
+              + " ahead.")
   private boolean all;
 
   @Override
@@ -29,7 +35,11 @@ final class BriefCommand implements Callable<Integer> {
     MissionRecord mission = options.read();
     PrintWriter out = spec.commandLine().getOut();
     MissionFacts facts = MissionFacts.of(mission.mission());
-    out.print(Brief.of(options.assess(mission), all, facts.mayAuthorise()));
+    out.print(
+        Brief.of(
+            options.assess(mission, recovery.daysOr(all ? YEAR_DAYS : 0)),
+            all,
+            facts.mayAuthorise()));
     out.flush();
     return ExitCode.DONE;
   }

@@ -1,10 +1,12 @@
 package hark.cli;
 
+import hark.assessment.TreeAgainstSimulation;
 import hark.cli.TableWriter.Column;
 import hark.mission.DefaultUsed;
 import hark.mission.Mission;
 import hark.mission.MissionCheck;
 import hark.mission.MissionFolder;
+import hark.orbit.EarthModel;
 import hark.problem.BadInput;
 import hark.problem.Problem;
 import java.io.PrintWriter;
@@ -48,7 +50,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    MissionCheck check = MissionFolder.check(folder);
+    MissionCheck check = withTree(MissionFolder.check(folder));
     PrintWriter out = spec.commandLine().getOut();
     if (format.format() != OutputFormat.TABLE) {
       FINDINGS.write(format.format(), rows(check), out);
@@ -66,6 +68,23 @@ final class CheckCommand implements Callable<Integer> {
       throw new BadInput(check.problems());
     }
     return ExitCode.DONE;
+  }
+
+  /** Adds what only a simulation can tell of a folder that is otherwise in order. */
+  private static MissionCheck withTree(MissionCheck check) {
+    if (check.mission().isEmpty() || !check.problems().isEmpty()) {
+      return check;
+    }
+    List<Problem> warnings = new ArrayList<>(check.warnings());
+    warnings.addAll(TreeAgainstSimulation.warnings(check.mission().get(), EarthModel.bundled()));
+    return new MissionCheck(
+        check.mission(),
+        check.problems(),
+        warnings,
+        check.notes(),
+        check.defaults(),
+        check.notComputed(),
+        check.numbers());
   }
 
   private static String summary(Mission mission) {

@@ -17,6 +17,9 @@ import java.util.stream.Collectors;
 
 /** The anomaly record inside a runbook entry: facts, hypotheses, evidence, what was done. */
 final class AnomalyRecord {
+  /** Movements told for one entry. */
+  private static final int MOVES = 3;
+
   /** Keys that an entry's title and times already say. */
   private static final Set<String> TOLD =
       Set.of("at", "from", "to", "station", "way", "level_db", "volts", "result", "why", "text");
@@ -164,8 +167,8 @@ final class AnomalyRecord {
                 + Words.percent(assessment.remainderBound()),
             "a small tail probability of the evidence"));
     out.end();
-    if (assessment.misfit() < Brief.MISFIT) {
-      out.paragraph("Beware: " + Brief.misfit(assessment));
+    if (assessment.misfit() < Doubts.MISFIT) {
+      out.paragraph("Beware: " + Doubts.misfit(assessment));
     }
   }
 
@@ -197,7 +200,8 @@ final class AnomalyRecord {
         assessment.causes().stream().collect(Collectors.toMap(CauseView::id, CauseView::title));
     List<List<String>> rows = new ArrayList<>();
     for (Entry entry : entries) {
-      String moves = view(assessment, entry).map(v -> BriefDetail.moves(v, titles)).orElse("");
+      String moves =
+          view(assessment, entry).map(v -> BriefEvidence.moves(v, titles, MOVES)).orElse("");
       if (!moves.isEmpty()) {
         rows.add(List.of(Integer.toString(entry.number()), Markdown.plain(moves)));
       }

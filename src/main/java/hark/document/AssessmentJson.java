@@ -84,6 +84,11 @@ public final class AssessmentJson {
     out.text("branch", cause.branch());
     out.text("mechanism", cause.mechanism());
     out.text("signature", cause.signature());
+    JsonFields detail = out.object("detail");
+    detail.texts("endedBy", cause.detail().endedBy());
+    detail.text("confirms", cause.detail().confirms());
+    detail.text("refutes", cause.detail().refutes());
+    detail.texts("procedures", cause.detail().procedures());
   }
 
   private static void object(JsonFields out, Assessment.ObjectView object) {
@@ -106,6 +111,7 @@ public final class AssessmentJson {
     new TreeMap<>(entry.bits()).forEach(bits::number);
     out.time("at", entry.at());
     out.text("kind", entry.kind());
+    entry.tail().ifPresent(tail -> out.number("tail", tail));
   }
 
   static void energy(JsonFields out, Assessment.EnergyPoint point) {
@@ -157,6 +163,7 @@ public final class AssessmentJson {
     headline.text("caution", said.caution());
     headline.text("why", said.why());
     headline.text("window", said.window().map(Assessment.Window::id));
+    top.number("remainderAtStart", a.remainderAtStart());
     top.number("remainderBound", a.remainderBound());
     JsonFields silence = top.object("silence");
     silence.time("lastHeard", a.silence().lastHeard());
@@ -173,6 +180,17 @@ public final class AssessmentJson {
     top.number("cutoffSoc", a.cutoffSoc());
     top.number("crewHoursPerWeek", a.crewHoursPerWeek());
     top.texts("warnings", a.warnings());
+    top.texts("doubts", Doubts.of(a));
+    array(top, "treeDisagreements", a.treeDisagreements(), AssessmentJson::disagreement);
+    a.longLook().ifPresent(look -> LongLookJson.into(top.object("longLook"), look));
+  }
+
+  private static void disagreement(JsonFields out, Assessment.TreeDisagreement each) {
+    out.texts("events", each.events());
+    out.text("title", each.title());
+    out.node().put("treeSilent", each.treeSilent());
+    out.number("audibleShare", each.audibleShare());
+    out.node().put("bodies", each.bodies());
   }
 
   private static void group(JsonFields out, Assessment.Group group) {
@@ -183,5 +201,14 @@ public final class AssessmentJson {
     out.number("posterior", group.posterior());
     out.number("error", group.error());
     out.text("wouldSeparate", group.wouldSeparate());
+    array(
+        out,
+        "separators",
+        group.separators(),
+        (one, each) -> {
+          one.text("means", each.means());
+          one.text("shows", each.shows());
+          one.text("doesNot", each.doesNot());
+        });
   }
 }

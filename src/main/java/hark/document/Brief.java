@@ -26,9 +26,6 @@ public final class Brief {
   /** Rows under this weight are folded into one. */
   private static final double LEAST = 0.01;
 
-  /** Below this predictive tail probability nothing explains the evidence well. */
-  static final double MISFIT = 0.05;
-
   private static final String INDENT = "         ";
   private static final int MOST_TITLE = 40;
   private static final int MOST_CAUSE = 34;
@@ -219,7 +216,10 @@ public final class Brief {
     if (assessment.remainder() >= LEAST / 2) {
       parts.add(
           "three or more things at once are not worked out: "
-              + Words.percent(assessment.remainder()));
+              + Words.percent(assessment.remainderAtStart())
+              + " at start, "
+              + Words.percent(assessment.remainder())
+              + " now if they fit as pairs do");
     }
     if (!parts.isEmpty()) {
       page.prose("    ", String.join("; ", parts));
@@ -271,18 +271,11 @@ public final class Brief {
   }
 
   private void doubts() {
-    if (assessment.misfit() < MISFIT) {
+    List<String> doubts = Doubts.of(assessment);
+    if (!doubts.isEmpty()) {
       page.blank();
-      page.prose("  Beware: ", misfit(assessment));
     }
+    doubts.forEach(doubt -> page.prose("  Beware: ", doubt));
     assessment.warnings().forEach(w -> page.prose("  Warning: ", w));
-  }
-
-  /** What a small predictive tail probability means. */
-  static String misfit(Assessment assessment) {
-    return "none of these explains what was heard and not heard at all well (tail probability "
-        + Words.decimal(assessment.misfit(), 3)
-        + "). Look for an entry that is wrong, or a cause that is not listed, before acting on these"
-        + " numbers.";
   }
 }

@@ -3,7 +3,9 @@ package hark.document;
 import hark.assessment.Assessment;
 import hark.assessment.Assessment.CauseView;
 import hark.assessment.Assessment.Group;
+import hark.assessment.Assessment.LongReturn;
 import hark.assessment.Assessment.SelfRecovery;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -15,6 +17,10 @@ final class Recovery {
   private static final double LEAST = 0.05;
 
   private static final double NEVER = 0.005;
+
+  /** From this share on a cause is not one of being off. */
+  private static final double MOST_SEND = 0.5;
+
   private static final int MOST = 3;
   private static final int MOST_NEVER = 4;
 
@@ -33,9 +39,15 @@ final class Recovery {
         .limit(MOST)
         .forEach(
             c -> parts.add("with " + Words.inSentence(c.title()) + ", " + of(c.selfRecovery())));
+    List<CauseView> late =
+        heavy.stream().filter(c -> c.selfRecovery().probability() < LEAST).toList();
+    late.stream()
+        .filter(c -> hasDate(c.selfRecovery()))
+        .limit(MOST)
+        .forEach(c -> parts.add("with " + Words.inSentence(c.title()) + " " + note(c)));
     List<String> never =
-        heavy.stream()
-            .filter(c -> c.selfRecovery().probability() < LEAST)
+        late.stream()
+            .filter(c -> !hasDate(c.selfRecovery()))
             .map(c -> title(assessment, c))
             .distinct()
             .limit(MOST_NEVER)
@@ -44,6 +56,15 @@ final class Recovery {
       parts.add("hardly or never: " + Words.list(never));
     }
     return parts.isEmpty() ? "" : String.join("; ", parts) + ".";
+  }
+
+  /** Something is said of the time after the horizon. */
+  private static boolean hasDate(SelfRecovery recovery) {
+    return !recovery.note().startsWith("never") && recovery.note().contains(";");
+  }
+
+  private static String note(CauseView cause) {
+    return cause.selfRecovery().note().strip().replace(";", ",");
   }
 
   private static boolean never(Assessment assessment, Group group) {
@@ -77,10 +98,33 @@ final class Recovery {
         + (note.isEmpty() ? "" : " (" + note + ")");
   }
 
+  /** What became of bodies that were followed beyond the horizon. */
+  static String of(LongReturn look) {
+    String of = Words.count(look.bodies(), "case") + " followed";
+    if (look.probability() <= 0 || look.sending() >= MOST_SEND) {
+      return look.note() + " (" + of + ")";
+    }
+    String when = when(look.p10(), look.p50(), look.p90());
+    String share = Words.inTen(look.probability());
+    return share
+        + (share.startsWith("one ") ? " sends" : " send")
+        + " again"
+        + (when.isEmpty() ? "" : ", " + when)
+        + (look.note().isEmpty() ? "" : ", " + look.note())
+        + " ("
+        + of
+        + ")";
+  }
+
   private static String when(SelfRecovery recovery) {
-    Optional<String> p10 = recovery.p10().map(Words::dayAndMinute);
-    Optional<String> p50 = recovery.p50().map(Words::dayAndMinute);
-    Optional<String> p90 = recovery.p90().map(Words::dayAndMinute);
+    return when(recovery.p10(), recovery.p50(), recovery.p90());
+  }
+
+  private static String when(
+      Optional<Instant> early, Optional<Instant> middle, Optional<Instant> late) {
+    Optional<String> p10 = early.map(Words::dayAndMinute);
+    Optional<String> p50 = middle.map(Words::dayAndMinute);
+    Optional<String> p90 = late.map(Words::dayAndMinute);
     if (p10.isPresent() && p10.equals(p90)) {
       return "most on " + p10.get();
     }

@@ -32,7 +32,7 @@ final class StillFits {
               group.prior(),
               group.posterior(),
               group.error(),
-              names(assessment, group) + "; what would tell them apart: --all",
+              names(assessment, group) + apart(group),
               false));
     }
     for (CauseView cause : assessment.causes()) {
@@ -54,6 +54,13 @@ final class StillFits {
     }
     rows.sort(Comparator.comparingDouble(Row::now).reversed().thenComparing(Row::title));
     return rows;
+  }
+
+  /** The cheapest means that would tell them apart. */
+  private static String apart(Group group) {
+    return group.separators().isEmpty()
+        ? "; what would tell them apart: --all"
+        : "; first apart by " + group.separators().get(0).means() + ", see --all";
   }
 
   /** {@code boot loop, transmitter dead or spacecraft lost}; the likeliest few of many. */

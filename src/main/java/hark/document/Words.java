@@ -16,6 +16,7 @@ public final class Words {
     "twelve"
   };
   private static final DateTimeFormatter CLOCK = utc("HH:mm:ss'Z'");
+  private static final DateTimeFormatter YEAR = utc("uuuu");
   private static final DateTimeFormatter DAY = utc("d MMM");
   private static final DateTimeFormatter DAY_AND_MINUTE = utc("d MMM HH:mm'Z'");
   private static final DateTimeFormatter YEAR_AND_MINUTE = utc("d MMM uuuu HH:mm'Z'");
@@ -34,6 +35,11 @@ public final class Words {
   /** {@code 2 Nov}. */
   static String day(Instant time) {
     return DAY.format(time);
+  }
+
+  /** {@code 2026}. */
+  static String year(Instant time) {
+    return YEAR.format(time);
   }
 
   /** {@code 2 Nov 14:03Z}. */

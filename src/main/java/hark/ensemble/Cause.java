@@ -1,5 +1,8 @@
 package hark.ensemble;
 
+import hark.power.OnboardChange;
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 
@@ -37,6 +40,25 @@ public record Cause(
     effects = List.copyOf(effects);
     clearsOn = Set.copyOf(clearsOn);
     sources = List.copyOf(sources);
+  }
+
+  /** What ends its standing changes on board, as the simulation knows it. */
+  public Set<OnboardChange.Clearing> clearings() {
+    EnumSet<OnboardChange.Clearing> set = EnumSet.noneOf(OnboardChange.Clearing.class);
+    for (ClearsOn clears : clearsOn) {
+      switch (clears) {
+        case POWER_CYCLE -> set.add(OnboardChange.Clearing.POWER_CYCLE);
+        case POWER_REMOVED -> set.add(OnboardChange.Clearing.POWER_REMOVED);
+        case WATCHDOG -> set.add(OnboardChange.Clearing.WATCHDOG);
+        case COMMAND ->
+            Collections.addAll(
+                set, OnboardChange.Clearing.RESET_COMMAND, OnboardChange.Clearing.BEACON_COMMAND);
+        case SEASON -> {
+          // a season changes the balance of power, which the simulation finds by itself
+        }
+      }
+    }
+    return set;
   }
 
   /** When an event begins, given that it happens within its 30 days. */

@@ -38,6 +38,24 @@ public record DiagnosisInput(
     }
   }
 
+  /** The same with another horizon. */
+  DiagnosisInput until(Instant otherEnd) {
+    return new DiagnosisInput(
+        separation,
+        now,
+        otherEnd,
+        body,
+        beacons,
+        receiver,
+        candidates,
+        stations,
+        causes,
+        evidence,
+        earth,
+        bodiesPerSet,
+        seed);
+  }
+
   /** Seconds since separation. */
   public double seconds(Instant time) {
     return Duration.between(separation, time).toNanos() / 1e9;

@@ -22,6 +22,19 @@ public sealed interface Effect {
     return RadioChange.NONE;
   }
 
+  /** What could be noticed of it without any signal from the spacecraft; mostly nothing. */
+  default Set<Sight> sights() {
+    return Set.of();
+  }
+
+  /** What an observer notices who needs no signal. */
+  enum Sight {
+    /** Radar or telescope: pieces, or not where the elements put it. */
+    PIECES,
+    /** It loses height at another rate than its neighbours, since its area is another. */
+    DRAG
+  }
+
   /** A drawn share; the tails of a distribution reach beyond 0…1 and mean its ends. */
   private static double share(Uncertain number, double u) {
     return Math.min(1, notNegative(number, u));
@@ -60,6 +73,11 @@ public sealed interface Effect {
     @Override
     public Optional<OnboardChange> onboard(double u, Set<OnboardChange.Clearing> clearedBy) {
       return Optional.of(new OnboardChange.PanelsStowed());
+    }
+
+    @Override
+    public Set<Sight> sights() {
+      return Set.of(Sight.DRAG);
     }
   }
 
@@ -214,6 +232,11 @@ public sealed interface Effect {
     @Override
     public RadioChange radio(double u) {
       return new RadioChange(true, 0, 0, 0, true, false);
+    }
+
+    @Override
+    public Set<Sight> sights() {
+      return Set.of(Sight.PIECES);
     }
   }
 }

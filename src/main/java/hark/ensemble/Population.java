@@ -7,8 +7,6 @@ import hark.power.PowerModel;
 import hark.power.Simulation;
 import hark.power.SimulationRequest;
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -246,7 +244,7 @@ final class Population {
       List<SimulationRequest.TimedChange> changes = new ArrayList<>();
       for (Happening happening : plan.happenings()) {
         Cause cause = input.causes().get(happening.cause());
-        Set<OnboardChange.Clearing> clearing = clearing(cause);
+        Set<OnboardChange.Clearing> clearing = cause.clearings();
         for (Effect effect : cause.effects()) {
           effect
               .onboard(happening.size(), clearing)
@@ -264,24 +262,6 @@ final class Population {
               setting.probeSeconds(),
               new double[] {now});
       return new Simulation.Job(models[plan.draw()], request);
-    }
-
-    private static Set<OnboardChange.Clearing> clearing(Cause cause) {
-      EnumSet<OnboardChange.Clearing> set = EnumSet.noneOf(OnboardChange.Clearing.class);
-      for (Cause.ClearsOn clears : cause.clearsOn()) {
-        switch (clears) {
-          case POWER_CYCLE -> set.add(OnboardChange.Clearing.POWER_CYCLE);
-          case POWER_REMOVED -> set.add(OnboardChange.Clearing.POWER_REMOVED);
-          case WATCHDOG -> set.add(OnboardChange.Clearing.WATCHDOG);
-          case COMMAND ->
-              Collections.addAll(
-                  set, OnboardChange.Clearing.RESET_COMMAND, OnboardChange.Clearing.BEACON_COMMAND);
-          case SEASON -> {
-            // a season changes the balance of power, which the simulation finds by itself
-          }
-        }
-      }
-      return set;
     }
   }
 }

@@ -5,7 +5,10 @@ import hark.problem.BadInput;
 import hark.problem.Problem;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.function.UnaryOperator;
 
@@ -31,6 +34,38 @@ public final class FaultTrees {
    */
   public static List<Problem> problems(FaultTree tree, UnaryOperator<String> placeOf) {
     return FaultTreeCheck.problems(tree, placeOf);
+  }
+
+  /**
+   * Whether the top of a sound tree holds when exactly these events have happened.
+   *
+   * @param happened ids of basic events; nuisances count as false unless they are named
+   */
+  public static boolean holds(FaultTree tree, Set<String> happened) {
+    return holds(tree, tree.top(), happened, new HashMap<>());
+  }
+
+  private static boolean holds(
+      FaultTree tree, String id, Set<String> happened, Map<String, Boolean> known) {
+    FaultTree.Gate gate = tree.gates().get(id);
+    if (gate == null) {
+      return happened.contains(id);
+    }
+    Boolean before = known.get(id);
+    if (before != null) {
+      return before;
+    }
+    long inputs =
+        gate.inputs().stream().filter(input -> holds(tree, input, happened, known)).count();
+    boolean value =
+        switch (gate.join()) {
+          case OR -> inputs > 0;
+          case AND -> inputs == gate.inputs().size();
+          case AT_LEAST -> inputs >= gate.atLeast();
+          case NOT -> inputs == 0;
+        };
+    known.put(id, value);
+    return value;
   }
 
   /** Solves with at most {@link #SETS_LISTED} sets listed. */

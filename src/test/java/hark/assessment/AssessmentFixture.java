@@ -1,13 +1,16 @@
 package hark.assessment;
 
 import hark.assessment.Assessment.CauseView;
+import hark.assessment.Assessment.EvidenceView;
 import hark.assessment.Assessment.Explanation;
 import hark.assessment.Assessment.GoingOn;
 import hark.assessment.Assessment.Group;
+import hark.assessment.Assessment.LongLook;
 import hark.assessment.Assessment.ObjectView;
 import hark.assessment.Assessment.Plan;
 import hark.assessment.Assessment.Silence;
 import hark.assessment.Assessment.StationView;
+import hark.assessment.Assessment.TreeDisagreement;
 import hark.assessment.Assessment.Window;
 import java.time.Instant;
 import java.util.List;
@@ -52,6 +55,9 @@ public final class AssessmentFixture {
           new GoingOn(10, 0.34),
           new GoingOn(20, 0.43));
   private List<String> warnings = List.of();
+  private List<EvidenceView> evidence = FixtureRecord.evidence();
+  private List<TreeDisagreement> treeDisagreements = List.of();
+  private Optional<LongLook> longLook = Optional.empty();
 
   private AssessmentFixture() {}
 
@@ -130,6 +136,21 @@ public final class AssessmentFixture {
     return this;
   }
 
+  public AssessmentFixture evidence(List<EvidenceView> value) {
+    evidence = value;
+    return this;
+  }
+
+  public AssessmentFixture treeDisagreements(List<TreeDisagreement> value) {
+    treeDisagreements = value;
+    return this;
+  }
+
+  public AssessmentFixture longLook(LongLook value) {
+    longLook = Optional.of(value);
+    return this;
+  }
+
   /** The assessment as it stands. */
   public Assessment build() {
     return new Assessment(
@@ -148,7 +169,7 @@ public final class AssessmentFixture {
         groups,
         objects,
         stations,
-        FixtureRecord.evidence(),
+        evidence,
         FixtureRecord.energy(now, horizonDays),
         FixtureRecord.shadows(now, horizonDays),
         0.12,
@@ -157,6 +178,8 @@ public final class AssessmentFixture {
         goingOn,
         20,
         FixtureWindows.procedures(),
-        warnings);
+        warnings,
+        treeDisagreements,
+        longLook);
   }
 }

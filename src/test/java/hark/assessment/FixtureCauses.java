@@ -1,5 +1,6 @@
 package hark.assessment;
 
+import hark.assessment.Assessment.CauseDetail;
 import hark.assessment.Assessment.CauseView;
 import hark.assessment.Assessment.Explanation;
 import hark.assessment.Assessment.Group;
@@ -59,7 +60,12 @@ final class FixtureCauses {
             0.050,
             0.240,
             0.012,
-            "a sighting of the object by radar or eye, or any answer to a command"));
+            "a sighting of the object by radar or eye, or any answer to a command",
+            List.of(
+                new Assessment.Separator(
+                    "radar or telescope, which need no signal",
+                    "spacecraft lost might be in pieces or off the elements",
+                    "transmitter dead and computer dead would fly on whole"))));
   }
 
   private static SelfRecovery uvRecovery() {
@@ -108,7 +114,12 @@ final class FixtureCauses {
         group.isEmpty() ? Optional.empty() : Optional.of(group),
         recovery,
         "How " + title + " comes about, in a sentence.",
-        signature(id));
+        signature(id),
+        new CauseDetail(
+            id.equals("computer_hung") ? List.of("a loss of power on the bus") : List.of(),
+            signature(id),
+            "a sound as strong as planned",
+            id.equals("computer_hung") ? List.of("blind reset") : List.of()));
   }
 
   private static double scaledOdds(double probability, double factor) {

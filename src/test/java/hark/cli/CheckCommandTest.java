@@ -49,12 +49,23 @@ class CheckCommandTest {
   }
 
   @Test
-  void aValidFolderIsOneLineAndANoteOnWhatCannotHappenToIt() {
+  void aValidFolderIsOneLineANoteOnWhatCannotHappenToItAndAWarningOfItsTree() {
     assertEquals(ExitCode.DONE, check(), err::toString);
     assertTrue(out.toString().startsWith("Kittiwake · 2 stations · 2 candidate objects"));
     List<String> lines = out.toString().lines().toList();
-    assertEquals(2, lines.size(), out::toString);
     assertTrue(lines.get(1).startsWith("Note: 'arrays stowed' is left out"), out::toString);
+    assertEquals("Warnings", lines.get(3), out::toString);
+    assertEquals(5, lines.size(), out::toString);
+  }
+
+  @Test
+  void whereTreeAndSimulationDisagreeTheTreesEventsAreNamed() {
+    assertEquals(ExitCode.DONE, check(), err::toString);
+    String last = out.toString().lines().reduce((a, b) -> b).orElseThrow();
+    assertTrue(last.contains("counts as silent what the simulation mostly hears"), last);
+    assertTrue(last.contains("capacity faded"), last);
+    assertFalse(last.contains("transmitter dead"), "both say silent: " + last);
+    assertFalse(last.contains("receiver deaf"), "both say audible: " + last);
   }
 
   @Test

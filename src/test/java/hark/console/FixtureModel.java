@@ -203,7 +203,8 @@ final class FixtureModel implements ConsoleModel {
         group.prior(),
         Math.min(1, group.posterior() * Math.pow(1.08, more)),
         group.error(),
-        group.wouldSeparate());
+        group.wouldSeparate(),
+        group.separators());
   }
 
   private static CauseView shifted(CauseView cause, int more) {
@@ -221,7 +222,8 @@ final class FixtureModel implements ConsoleModel {
         cause.inseparableGroup(),
         cause.selfRecovery(),
         cause.mechanism(),
-        cause.signature());
+        cause.signature(),
+        cause.detail());
   }
 
   /** Three days of passes at two stations, some of them together. */
