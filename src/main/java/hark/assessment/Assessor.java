@@ -122,7 +122,8 @@ public final class Assessor {
     return evidence instanceof Evidence.NotListened not ? not.station() : "";
   }
 
-  static DiagnosisInput input(
+  /** What the diagnosis of a mission depends on. */
+  public static DiagnosisInput input(
       Mission mission, List<Entry> evidence, AssessmentRequest request, EarthModel earth) {
     if (!request.now().isAfter(mission.separation())) {
       throw BadInput.of(

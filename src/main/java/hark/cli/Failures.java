@@ -14,7 +14,7 @@ import picocli.CommandLine.ParameterException;
  */
 final class Failures {
   /** Commands agreed on and not built yet; the program's help names them. */
-  static final List<String> LATER = List.of("new", "search", "trial", "crew");
+  static final List<String> LATER = List.of("new", "search", "crew");
 
   private Failures() {}
 

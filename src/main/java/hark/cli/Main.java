@@ -17,7 +17,7 @@ import picocli.CommandLine.Command;
     version = "hark 0.1.0",
     footer = {
       "",
-      "With later versions come: new, search, trial, crew.",
+      "With later versions come: new, search, crew.",
       "hark COMMAND --help says more. Times are UTC with a Z. Exit codes: 0 done,",
       "1 could not be done, 2 wrong usage or bad input, 3 a defect of hark."
     },
@@ -38,6 +38,7 @@ import picocli.CommandLine.Command;
       EclipsesCommand.class,
       EphemerisCommand.class,
       FaultTreeCommand.class,
+      TrialCommand.class,
     })
 public final class Main implements Runnable {
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
