@@ -232,7 +232,7 @@ public final class Diagnosis {
 
   /** Every body with its weight, to simulate some of them again. */
   public BodyList bodyList() {
-    return BodyList.of(input, light, population, jackknife.whole().member());
+    return posterior.bodyList();
   }
 
   /** Shadows from separation to the horizon. */

@@ -147,6 +147,11 @@ public final class Posterior {
         population, weighing, jackknife.whole().member(), weighed.clues(), input.seed());
   }
 
+  /** Every body with its weight, to simulate some of them again. */
+  public BodyList bodyList() {
+    return BodyList.of(input, weighed.light(), population, jackknife.whole().member());
+  }
+
   /** Number of simulated bodies. */
   public int bodies() {
     return population.bodies.size();

@@ -4,9 +4,9 @@ import hark.ensemble.BodyList;
 import hark.ensemble.Candidate;
 import hark.ensemble.Cause;
 import hark.ensemble.CauseMarginal;
-import hark.ensemble.Diagnosis;
 import hark.ensemble.DiagnosisInput;
 import hark.ensemble.EventSet;
+import hark.ensemble.Posterior;
 import hark.ensemble.Sky;
 import hark.ensemble.Workers;
 import hark.trial.score.Outcome;
@@ -37,7 +37,7 @@ final class Examiner {
   }
 
   /** The diagnosis of a campaign. */
-  Diagnosis diagnose(Campaign campaign, int members, long seed, Workers workers) {
+  Posterior diagnose(Campaign campaign, int members, long seed, Workers workers) {
     DiagnosisInput input =
         new DiagnosisInput(
             plain.separation(),
@@ -53,10 +53,10 @@ final class Examiner {
             plain.earth(),
             members,
             seed);
-    return Diagnosis.of(input, sky, workers);
+    return Posterior.of(input, sky, workers);
   }
 
-  Outcome judge(int index, Campaign campaign, Diagnosis diagnosis, long seed) {
+  Outcome judge(int index, Campaign campaign, Posterior diagnosis, long seed) {
     Truth truth = campaign.truth();
     SplittableRandom random = new SplittableRandom(seed);
     double[] after = diagnosis.causes().stream().mapToDouble(CauseMarginal::posterior).toArray();
@@ -96,7 +96,7 @@ final class Examiner {
   }
 
   /** Weight of the truth's event set before and after; of the remainder when it is larger. */
-  private static double[] setOfTruth(Diagnosis diagnosis, Truth truth) {
+  private static double[] setOfTruth(Posterior diagnosis, Truth truth) {
     List<EventSet> sets = diagnosis.sets();
     double[] weights = diagnosis.setWeights();
     double rest = 1;
@@ -114,7 +114,7 @@ final class Examiner {
     return new double[] {Math.max(Ranks.LEAST, rest), diagnosis.remainder()};
   }
 
-  private static double chargeRank(Diagnosis diagnosis, double soc, SplittableRandom random) {
+  private static double chargeRank(Posterior diagnosis, double soc, SplittableRandom random) {
     double[][] now = diagnosis.chargeNow();
     double seen = soc + CHARGE_SEEN_SD * random.nextGaussian();
     double below = 0;

@@ -2,8 +2,8 @@ package hark.trial.campaign;
 
 import hark.assessment.AssessmentRequest;
 import hark.assessment.Assessor;
-import hark.ensemble.Diagnosis;
 import hark.ensemble.DiagnosisInput;
+import hark.ensemble.Posterior;
 import hark.ensemble.Sky;
 import hark.ensemble.Workers;
 import hark.mission.Mission;
@@ -111,7 +111,7 @@ public final class Trial {
   Outcome one(int index) {
     Campaign campaign = Campaign.run(stage, settings.seed(), index);
     Workers alone = new Workers(new SameThread(), 1);
-    Diagnosis diagnosis = examiner.diagnose(campaign, members, seedOf(index), alone);
+    Posterior diagnosis = examiner.diagnose(campaign, members, seedOf(index), alone);
     return examiner.judge(index, campaign, diagnosis, seedOf(index));
   }
 
@@ -144,15 +144,15 @@ public final class Trial {
   private Closeness closeness(int index) {
     Campaign campaign = Campaign.run(stage, settings.seed(), index);
     Workers alone = new Workers(new SameThread(), 1);
-    Diagnosis usual = examiner.diagnose(campaign, members, seedOf(index), alone);
+    Posterior usual = examiner.diagnose(campaign, members, seedOf(index), alone);
     Outcome small = examiner.judge(index, campaign, usual, seedOf(index));
     // another seed: a larger sample must not hold the small one's draws
-    Diagnosis large = examiner.diagnose(campaign, LARGE * members, ~seedOf(index), alone);
+    Posterior large = examiner.diagnose(campaign, LARGE * members, ~seedOf(index), alone);
     Outcome big = examiner.judge(index, campaign, large, seedOf(index));
     return Closeness.of(small, big, weights(usual), weights(large));
   }
 
-  private static double[] weights(Diagnosis diagnosis) {
+  private static double[] weights(Posterior diagnosis) {
     double[] sets = diagnosis.setWeights();
     double[] all = java.util.Arrays.copyOf(sets, sets.length + 1);
     all[sets.length] = diagnosis.remainder();
