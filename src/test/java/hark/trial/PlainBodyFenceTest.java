@@ -29,7 +29,7 @@ class PlainBodyFenceTest {
   private static final JavaClasses PROJECT =
       new ClassFileImporter()
           .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-          .importPackages("hark.trial", "hark.power");
+          .importPackages("hark.trial", "hark.power", "hark.link", "hark.ensemble");
 
   @Test
   void thePlainBodyKnowsOnlyTheDescriptionsOfTheSimulationItChecks() {
@@ -44,6 +44,19 @@ class PlainBodyFenceTest {
                 type ->
                     type.getPackageName().equals("hark.power")
                         && DESCRIPTIONS.stream().noneMatch(name -> isPartOf(type.getName(), name))))
+        .check(PROJECT);
+  }
+
+  /** Rooms below {@code hark.trial} hand numbers in; the hidden simulators ask nobody. */
+  @Test
+  void hiddenTruthsAskNeitherTheLinkNorTheDiagnosis() {
+    assertTrue(PROJECT.contain("hark.trial.PlainLink"));
+    noClasses()
+        .that()
+        .resideInAPackage("hark.trial")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("hark.link..", "hark.ensemble..", "hark.trial.campaign..")
         .check(PROJECT);
   }
 

@@ -18,6 +18,9 @@ public final class ReportText {
   public static String json(Report report) {
     ObjectNode tree = MAPPER.valueToTree(report);
     tree.put("outside", report.outside().size());
+    for (int k = 0; k < report.figures().size(); k++) {
+      ((ObjectNode) tree.get("figures").get(k)).put("inside", report.figures().get(k).inside());
+    }
     if (!report.cases().isEmpty()) {
       tree.put("causeGainAgainstLarge", report.gainAgainstLarge());
       tree.put("setGainAgainstLarge", report.setGainAgainstLarge());
