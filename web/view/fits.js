@@ -77,7 +77,8 @@ function nuisances(s, width) {
   const a = s.page.assessment;
   const objects = a.objects.map((o) => bare(`object-${o.object}`,
     o.object === 'none' ? o.name : `it is ${o.name || o.object}`, o.prior, o.posterior));
-  const stations = a.stations.map((t) => bare(`station-${t.station}`, `${t.station} works`, t.prior, t.works));
+  const stations = a.stations.map((t) => bare(`station-${t.station}`,
+    `${t.station} works${t.faults.length > 0 ? `; if not, most likely: ${t.faults[0].title}` : ''}`, t.prior, t.works));
   if (objects.length + stations.length === 0) return '';
   return html`
     <h3>Which object, and whether we can hear</h3>

@@ -204,8 +204,25 @@ public record Assessment(
   /** A catalogued object and how likely it is ours; {@code none} for none of them. */
   public record ObjectView(String object, String name, double prior, double posterior) {}
 
-  /** A station and how likely it works as believed. */
-  public record StationView(String station, double prior, double works) {}
+  /**
+   * A station and how likely it works as believed.
+   *
+   * @param faults what it would be if not, likeliest first; with {@code works} they sum to 1
+   */
+  public record StationView(String station, double prior, double works, List<FaultView> faults) {
+    /** Keeps its own copy. */
+    public StationView {
+      faults = List.copyOf(faults);
+    }
+
+    /** A station of which no fault is told. */
+    public StationView(String station, double prior, double works) {
+      this(station, prior, works, List.of());
+    }
+  }
+
+  /** A fault of a station, its words, and how likely it has it. */
+  public record FaultView(String id, String title, double posterior) {}
 
   /**
    * An entry and how it moved each cause, in bits of odds.

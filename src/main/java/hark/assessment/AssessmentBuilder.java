@@ -13,6 +13,7 @@ import hark.mission.Mission;
 import hark.plan.PlanOutcome;
 import hark.plan.Procedure;
 import hark.problem.Problem;
+import hark.station.StationFault;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -155,9 +156,17 @@ final class AssessmentBuilder {
           new Assessment.StationView(
               input.stations().get(s).name(),
               input.stations().get(s).worksWithProbability(),
-              works[s]));
+              works[s],
+              faults(diagnosis.stationFaults().get(s))));
     }
     return list;
+  }
+
+  private static List<Assessment.FaultView> faults(Map<StationFault, Double> posterior) {
+    return posterior.entrySet().stream()
+        .map(e -> new Assessment.FaultView(e.getKey().key(), e.getKey().title(), e.getValue()))
+        .sorted(Comparator.comparingDouble(Assessment.FaultView::posterior).reversed())
+        .toList();
   }
 
   private List<Assessment.EvidenceView> evidenceViews() {

@@ -102,6 +102,13 @@ public final class AssessmentJson {
     out.text("station", station.station());
     out.number("works", station.works());
     out.number("prior", station.prior());
+    array(out, "faults", station.faults(), AssessmentJson::stationFault);
+  }
+
+  private static void stationFault(JsonFields out, Assessment.FaultView fault) {
+    out.text("id", fault.id());
+    out.text("title", fault.title());
+    out.number("posterior", fault.posterior());
   }
 
   private static void evidence(JsonFields out, Assessment.EvidenceView entry) {

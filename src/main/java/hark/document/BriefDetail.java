@@ -53,6 +53,7 @@ final class BriefDetail {
     }
     for (Assessment.StationView station : assessment.stations()) {
       moved(station.station() + " works as believed", station.prior(), station.works());
+      StationWords.ifNot(station).ifPresent(words -> page.line("      " + words));
     }
   }
 

@@ -8,10 +8,12 @@ import hark.power.Illumination;
 import hark.power.OpenCircuit;
 import hark.power.PowerModel;
 import hark.station.Station;
+import hark.station.StationFault;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -199,6 +201,11 @@ public final class Diagnosis {
   /** Chance that each station works as believed. */
   public double[] stations() {
     return posterior.stations();
+  }
+
+  /** How likely each station has each fault; with {@link #stations} they sum to 1. */
+  public List<Map<StationFault, Double>> stationFaults() {
+    return posterior.stationFaults();
   }
 
   /** Index among the evidence of each row of {@link #bits}. */

@@ -1,6 +1,11 @@
 package hark.ensemble;
 
+import hark.station.StationFault;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * What the evidence leaves of the prior, as of now: event sets, causes, objects, stations, state of
@@ -119,6 +124,30 @@ public final class Posterior {
       total += weights[m];
     }
     return scaled(sums, total);
+  }
+
+  /**
+   * How likely each station has each fault that could make a difference there, by station; with
+   * {@link #stations} they sum to 1.
+   */
+  public List<Map<StationFault, Double>> stationFaults() {
+    double[] weights = jackknife.whole().member();
+    double total = Arrays.stream(weights).sum();
+    List<Map<StationFault, Double>> all = new ArrayList<>();
+    for (int s = 0; s < input.stations().size(); s++) {
+      List<StationMode> modes = StationModes.of(input, s);
+      Map<StationFault, Double> faults = new EnumMap<>(StationFault.class);
+      for (int k = 0; k < modes.size(); k++) {
+        double sum = 0;
+        for (int m = 0; m < weights.length; m++) {
+          sum += weights[m] * weighing.modes[s][m][k];
+        }
+        double share = sum / total;
+        modes.get(k).fault().ifPresent(fault -> faults.put(fault, share));
+      }
+      all.add(faults);
+    }
+    return all;
   }
 
   private static double[] scaled(double[] sums, double total) {
