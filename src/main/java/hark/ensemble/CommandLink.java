@@ -3,12 +3,17 @@ package hark.ensemble;
 import hark.link.Doppler;
 import hark.link.LinkBudget;
 import hark.link.Uplink;
+import hark.power.BodyHistory;
+import hark.power.PowerModel;
 import hark.station.Station;
+import hark.station.Station.Polarisation;
+import hark.station.StationFault;
 import java.util.List;
 
 /**
  * The way up: is the receiver powered at the time of sending, does the link close, is the command
- * accepted? A command is sent around the culmination of the object that is followed.
+ * accepted? A command is sent around the culmination of the object that is followed, or when the
+ * record says.
  */
 public final class CommandLink {
   /**
@@ -17,16 +22,58 @@ public final class CommandLink {
    */
   private static final double TOLERATED_HZ = 4000;
 
-  private final Particles.Source source;
+  /** A command on the air takes so long, s. Common practice for 1200 to 9600 bit/s. */
+  private static final double COMMAND_SECONDS = 0.5;
+
+  /**
+   * A station that hears nothing can still send so often: the fault lies behind the relay. Judged.
+   */
+  private static final double DEAF_CAN_SEND = 0.5;
+
+  /**
+   * After a restart that loses the counter, a crew finds the one that is accepted so often. Judged.
+   */
+  private static final double COUNTER_FOUND = 0.5;
+
+  private final DiagnosisInput input;
   private final SkyWindow window;
   private final double seconds;
   private final int followed;
+  private final double powerWatts;
+  private final List<StationMode> modes;
 
-  CommandLink(Particles.Source source, SkyWindow window) {
-    this.source = source;
+  CommandLink(DiagnosisInput input, SkyWindow window) {
+    this(
+        input,
+        window,
+        Diagnosis.sendingTime(input, window),
+        Diagnosis.heaviest(input, window),
+        station(input, window).transmit().orElseThrow().powerWatts());
+  }
+
+  /** A command sent at a time with a power, by a station that may send. */
+  CommandLink(
+      DiagnosisInput input, SkyWindow window, double seconds, int followed, double powerWatts) {
+    this.input = input;
     this.window = window;
-    this.followed = Diagnosis.heaviest(source.input(), window);
-    this.seconds = Diagnosis.sendingTime(source.input(), window);
+    this.seconds = seconds;
+    this.followed = followed;
+    this.powerWatts = powerWatts;
+    this.modes = StationModes.of(input, window.station());
+  }
+
+  /** Index of the station that sends. */
+  int station() {
+    return window.station();
+  }
+
+  /** Modes of its health, the one that works as believed first. */
+  List<StationMode> modes() {
+    return modes;
+  }
+
+  private static Station station(DiagnosisInput input, SkyWindow window) {
+    return input.stations().get(window.station());
   }
 
   /** When it is sent, s since separation. */
@@ -34,17 +81,54 @@ public final class CommandLink {
     return seconds;
   }
 
-  double received(Member member, Body body, HearingNodes nodes, int node, int repeats) {
-    RadioChange radio = member.radio().at(seconds);
-    if (radio.deaf() || radio.refusesCommands() || !receiverOn(body)) {
-      return 0;
-    }
-    double once = successOnce(radio, nodes, node) * body.model().receiver().duty();
-    return 1 - Math.pow(1 - once, repeats);
+  /** Chance that it is received and accepted, for one mode of the sending station's health. */
+  double received(
+      Member member, Body body, HearingNodes nodes, int node, StationMode mode, int repeats) {
+    return isOn(body.history().receiverOn(), seconds)
+        ? delivered(member, body, nodes, node, mode, repeats)
+        : 0;
   }
 
-  private boolean receiverOn(Body body) {
-    List<double[]> stretches = body.history().receiverOn();
+  /** The same, given that the receiver is powered. */
+  double delivered(
+      Member member, Body body, HearingNodes nodes, int node, StationMode mode, int repeats) {
+    RadioChange radio = member.radio().at(seconds);
+    if (radio.deaf() || radio.refusesCommands()) {
+      return 0;
+    }
+    double once = linkCloses(radio, nodes, node, mode) * body.model().receiver().duty();
+    once *= listens(body);
+    return counterInStep(body) * (1 - Math.pow(1 - once, repeats));
+  }
+
+  /** A spacecraft that sends cannot receive: share of the time in which it would not be sending. */
+  private double listens(Body body) {
+    if (!input.receiver().halfDuplex()) {
+      return 1;
+    }
+    double sending = 0;
+    for (BodyHistory.BeaconSegment segment :
+        Ear.Segments.overlapping(body.history().segments(), seconds, seconds)) {
+      double burst = body.model().beacons().get(segment.beacon()).durationSeconds();
+      sending += (burst + COMMAND_SECONDS) / segment.interval();
+    }
+    return Math.max(0, 1 - sending);
+  }
+
+  private double counterInStep(Body body) {
+    boolean counts = input.receiver().authentication() == ReceiverRadio.Authentication.COUNTER;
+    if (!counts || !input.receiver().counterLostOnReset()) {
+      return 1;
+    }
+    long boots =
+        body.history().transitions().stream()
+            .filter(t -> t.seconds() <= seconds && t.to() == PowerModel.BusState.BOOT)
+            .count();
+    return boots > 1 ? COUNTER_FOUND : 1;
+  }
+
+  /** Whether a time lies in one of these stretches (from, to), rising. */
+  static boolean isOn(List<double[]> stretches, double seconds) {
     int low = 0;
     int high = stretches.size();
     while (low < high) {
@@ -58,42 +142,54 @@ public final class CommandLink {
     return low < stretches.size() && stretches.get(low)[0] <= seconds;
   }
 
-  private double successOnce(RadioChange radio, HearingNodes nodes, int node) {
-    DiagnosisInput input = source.input();
-    Station station = input.stations().get(window.station());
-    Station.Transmit transmit = station.transmit().orElseThrow();
+  private double linkCloses(RadioChange radio, HearingNodes nodes, int node, StationMode mode) {
+    Station station = station(input, window);
     ReceiverRadio receiver = input.receiver();
-    double late =
-        nodes.alongTrackZ()[node]
-            * input
-                .candidates()
-                .get(nodes.object()[node])
-                .sdSeconds(input.instant(seconds), input.now());
+    int object = nodes.object()[node];
+    double sd = input.candidates().get(object).sdSeconds(input.instant(seconds), input.now());
+    double clock =
+        nodes.clockZ()[window.station()][node] * station.doubts().clockSdSeconds()
+            + mode.lateSeconds();
+    double turned =
+        nodes.azimuthZ()[window.station()][node] * station.doubts().azimuthSdDeg()
+            + mode.turnedDeg();
     PassGeometry.Point there = new PassGeometry.Point();
     PassGeometry.Point aim = new PassGeometry.Point();
-    window.paths().get(nodes.object()[node]).at(seconds - late, there);
-    window.paths().get(followed).at(seconds, aim);
+    window.paths().get(object).at(seconds - nodes.alongTrackZ()[node] * sd, there);
+    int aimed = mode.otherSet() ? StationModes.mistaken(input, followed) : followed;
+    window.paths().get(aimed).aimAt(seconds - clock, aim);
+    aim.turn(turned);
     double mistuned =
-        Math.abs(
-            Doppler.shiftHz(receiver.frequencyHz(), there.rangeRate)
-                - Doppler.shiftHz(receiver.frequencyHz(), aim.rangeRate));
-    if (there.aboveMaskDeg < 0 || mistuned > TOLERATED_HZ) {
+        Doppler.shiftHz(receiver.frequencyHz(), there.rangeRate)
+            - mode.dopplerFactor() * Doppler.shiftHz(receiver.frequencyHz(), aim.rangeRate)
+            - mode.tunedLowHz();
+    if (there.aboveMaskDeg < 0 || Math.abs(mistuned) > TOLERATED_HZ) {
       return 0;
     }
-    Station.Polarisation onBoard = input.beacons().get(0).polarisation();
     double losses =
         LinkBudget.atmosphereLossDb(there.elevationDeg())
-            + LinkBudget.polarisationLossDb(station.receive().polarisation(), onBoard)
+            + polarisationLossDb(station, mode)
             + LinkBudget.pointingLossDb(there.angleDeg(aim), station.receive().beamwidthDeg())
             + radio.uplinkLossDb();
     double level =
         Uplink.receivedDbm(
-            Uplink.eirpDbm(transmit.powerWatts(), transmit.gainDbi()),
+            Uplink.eirpDbm(powerWatts, station.transmit().orElseThrow().gainDbi()),
             receiver.frequencyHz(),
             there.rangeMeters,
             losses,
             receiver.antennaGainDbi());
-    return Uplink.fadedSuccessProbability(
-        level, receiver.sensitivityDbm(), input.beacons().get(0).patternSdDb());
+    double closes =
+        Uplink.fadedSuccessProbability(
+            level, receiver.sensitivityDbm(), input.beacons().get(0).patternSdDb());
+    return closes
+        * (mode.fault().filter(f -> f == StationFault.DEAF).isPresent() ? DEAF_CAN_SEND : 1);
+  }
+
+  private double polarisationLossDb(Station station, StationMode mode) {
+    Polarisation hand = station.receive().polarisation();
+    if (mode.otherHand()) {
+      hand = hand == Polarisation.RHCP ? Polarisation.LHCP : Polarisation.RHCP;
+    }
+    return LinkBudget.polarisationLossDb(hand, input.beacons().get(0).polarisation());
   }
 }

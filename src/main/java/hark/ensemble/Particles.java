@@ -13,6 +13,9 @@ import java.util.List;
  * can hear, and what a command would change, is asked of them.
  */
 public final class Particles {
+  /** A fault of the sending station less likely than this is not asked what it would change. */
+  private static final double NEGLIGIBLE_MODE = 1e-3;
+
   private final Source source;
   private final int[] member;
   private final int[] node;
@@ -175,13 +178,35 @@ public final class Particles {
 
   /** Whether a command sent in a window would be received. */
   public CommandLink commandLink(SkyWindow window) {
-    return new CommandLink(source, window);
+    return new CommandLink(source.input(), window);
   }
 
-  /** Chance that a command sent so often in the window is received and accepted. */
+  /**
+   * Chance that a command sent so often in the window is received and accepted, over the modes of
+   * the sending station's health.
+   */
   public double received(int particle, CommandLink link, int repeats) {
     HearingNodes group = source.nodes()[group(particle)];
-    return link.received(member(particle), body(particle), group, node[particle], repeats);
+    int station = link.station();
+    List<StationMode> modes = link.modes();
+    float[] posterior = source.weighing().modes[station][member[particle]];
+    double works = works(particle, station);
+    double faults = 0;
+    for (int m = 1; m < modes.size(); m++) {
+      faults += posterior[m];
+    }
+    double sum = 0;
+    for (int m = 0; m < modes.size(); m++) {
+      double share = m == 0 ? works : faults > 0 ? (1 - works) * posterior[m] / faults : 0;
+      if (share < NEGLIGIBLE_MODE) {
+        continue;
+      }
+      sum +=
+          share
+              * link.received(
+                  member(particle), body(particle), group, node[particle], modes.get(m), repeats);
+    }
+    return sum;
   }
 
   /**
