@@ -20,6 +20,7 @@ public final class BodyList {
   private final PowerModel[] models;
   private final List<List<TimedChange>> changes;
   private final int[] draw;
+  private final Draws draws;
   private final double[] weight;
   private final List<List<Sharer>> sharers;
 
@@ -50,6 +51,7 @@ public final class BodyList {
       DiagnosisInput input, Illumination light, Population population, double[] memberWeight) {
     this.input = input;
     this.light = light;
+    this.draws = population.draws;
     int count = population.bodies.size();
     models = new PowerModel[population.draws.bodies()];
     draw = new int[count];
@@ -157,7 +159,7 @@ public final class BodyList {
   /** The diagnosis' draws with room for the numbers of a prior; those there were stay the same. */
   private Draws drawsFor(BodyPrior prior) {
     int numbers = input.body().keys().size() + prior.keys().size();
-    return new Draws(input.bodiesPerSet(), Population.FIRST_BODY_DIMENSION + numbers, input.seed());
+    return draws.widened(Population.FIRST_BODY_DIMENSION + numbers);
   }
 
   /** One model for each body; bodies with the same draw share it. */

@@ -61,6 +61,11 @@ public record Cause(
     return set;
   }
 
+  /** True when it may begin at any time in its 30 days. */
+  boolean beginsAnyTime() {
+    return onset == Onset.UNIFORM || onset == Onset.HAZARD;
+  }
+
   /** When an event begins, given that it happens within its 30 days. */
   public enum Onset {
     /** Present when released. */

@@ -1,5 +1,6 @@
 package hark.ensemble;
 
+import java.util.Arrays;
 import java.util.SplittableRandom;
 
 /**
@@ -13,6 +14,14 @@ final class Draws {
   static final int GROUPS = 6;
 
   private final double[][] uniform;
+  private final long seed;
+  private final int stratified;
+
+  private Draws(double[][] uniform, int stratified, long seed) {
+    this.uniform = uniform;
+    this.stratified = stratified;
+    this.seed = seed;
+  }
 
   /**
    * Draws.
@@ -24,6 +33,8 @@ final class Draws {
     if (bodies % GROUPS != 0) {
       throw new IllegalArgumentException(bodies + " bodies is not a multiple of " + GROUPS);
     }
+    this.seed = seed;
+    stratified = bodies;
     uniform = new double[bodies][dimensions];
     int strata = bodies / GROUPS;
     for (int group = 0; group < GROUPS; group++) {
@@ -34,11 +45,48 @@ final class Draws {
             new SplittableRandom(seed * 1_000_003L + group * 8191L + dimension * 131L + 17);
         int[] order = permutation(strata, random);
         for (int k = 0; k < strata; k++) {
-          double inside = (order[k] + random.nextDouble()) / strata;
-          uniform[group + GROUPS * k][dimension] = Math.min(1 - 1e-9, Math.max(1e-9, inside));
+          uniform[group + GROUPS * k][dimension] =
+              inside((order[k] + random.nextDouble()) / strata);
         }
       }
     }
+  }
+
+  /** These and more, whose groups go round as before; a multiple of {@link #GROUPS} of them. */
+  Draws plus(double[][] rows) {
+    if (rows.length % GROUPS != 0) {
+      throw new IllegalArgumentException(rows.length + " rows is not a multiple of " + GROUPS);
+    }
+    double[][] all = Arrays.copyOf(uniform, uniform.length + rows.length);
+    System.arraycopy(rows, 0, all, uniform.length, rows.length);
+    return new Draws(all, stratified, seed);
+  }
+
+  /** The same draws with room for more numbers, which are drawn evenly. */
+  Draws widened(int dimensions) {
+    double[][] wide = Arrays.copyOf(new Draws(stratified, dimensions, seed).uniform, bodies());
+    for (int body = stratified; body < wide.length; body++) {
+      double[] row = Arrays.copyOf(uniform[body], dimensions);
+      for (int d = uniform[body].length; d < dimensions; d++) {
+        row[d] = inside(new SplittableRandom(seed + body * 8191L + d * 131L).nextDouble());
+      }
+      wide[body] = row;
+    }
+    return new Draws(wide, stratified, seed);
+  }
+
+  /** A quantile kept off 0 and 1, where distributions may have no end. */
+  static double inside(double u) {
+    return Math.min(1 - 1e-9, Math.max(1e-9, u));
+  }
+
+  int dimensions() {
+    return uniform[0].length;
+  }
+
+  /** All numbers of a body; not to be changed. */
+  double[] row(int body) {
+    return uniform[body];
   }
 
   static int groupOf(int body) {

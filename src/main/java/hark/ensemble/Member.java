@@ -12,6 +12,10 @@ package hark.ensemble;
  */
 record Member(
     int set, int draw, int body, double[] onsets, double importance, RadioTimeline radio) {
+  Member withImportance(double changed) {
+    return new Member(set, draw, body, onsets, changed, radio);
+  }
+
   int group() {
     return Draws.groupOf(draw);
   }

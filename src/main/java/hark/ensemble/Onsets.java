@@ -16,19 +16,12 @@ final class Onsets {
   private final List<Cause> causes;
   private final OnsetProposal proposal;
   private final Illumination light;
-  private final Draws draws;
   private final double quietSeconds;
 
-  Onsets(
-      List<Cause> causes,
-      OnsetProposal proposal,
-      Illumination light,
-      Draws draws,
-      double quietSeconds) {
+  Onsets(List<Cause> causes, OnsetProposal proposal, Illumination light, double quietSeconds) {
     this.causes = causes;
     this.proposal = proposal;
     this.light = light;
-    this.draws = draws;
     this.quietSeconds = quietSeconds;
   }
 
@@ -38,12 +31,11 @@ final class Onsets {
    * @param set indices of causes, those that change the electrical system first
    * @param draw index of the body's draw
    */
-  double[] of(List<Integer> set, int draw) {
-    boolean turned = bothPowerful(set) && Draws.groupOf(draw) % 2 == 1;
+  double[] of(List<Integer> set, Draws draws, int draw) {
     double[] onsets = new double[set.size()];
     for (int slot = 0; slot < onsets.length; slot++) {
       Cause cause = causes.get(set.get(slot));
-      double even = (slot == 1) == turned ? 0 : SECOND_EVEN;
+      double even = even(set, slot, Draws.groupOf(draw));
       onsets[slot] =
           switch (cause.onset()) {
             case SEPARATION -> 0;
@@ -55,6 +47,17 @@ final class Onsets {
     return onsets;
   }
 
+  /** Share of a slot's onsets that are drawn evenly over the whole span; quantiles below it. */
+  double even(List<Integer> set, int slot, int group) {
+    boolean turned = bothPowerful(set) && group % 2 == 1;
+    return (slot == 1) == turned ? 0 : SECOND_EVEN;
+  }
+
+  /** True when both of two events change the electrical system. */
+  boolean bothPowerful(List<Integer> set) {
+    return set.size() == 2 && set.stream().map(causes::get).allMatch(EventSet::changesPower);
+  }
+
   /** Prior density of the onsets over the density they were drawn from. */
   double importance(List<Integer> set, double[] onsets) {
     double prior = 1;
@@ -62,8 +65,7 @@ final class Onsets {
     double turned = 1;
     for (int slot = 0; slot < onsets.length; slot++) {
       Cause cause = causes.get(set.get(slot));
-      boolean anyTime = cause.onset() == Cause.Onset.UNIFORM || cause.onset() == Cause.Onset.HAZARD;
-      if (anyTime) {
+      if (cause.beginsAnyTime()) {
         double hazard = cause.onset() == Cause.Onset.HAZARD ? cause.probability() : 0;
         prior *= OnsetProposal.prior(onsets[slot], hazard);
         straight *= proposal.density(onsets[slot], slot == 0 ? 0 : SECOND_EVEN);
@@ -71,9 +73,5 @@ final class Onsets {
       }
     }
     return prior / (bothPowerful(set) ? 0.5 * (straight + turned) : straight);
-  }
-
-  private boolean bothPowerful(List<Integer> set) {
-    return set.size() == 2 && set.stream().map(causes::get).allMatch(EventSet::changesPower);
   }
 }

@@ -26,6 +26,11 @@ record Volts(int entry, int probe, double seconds, double volts, double sdVolts)
     return wrong + (1 - WRONG_TELEMETRY) * Normal.density(volts, told.volts(), spread(body));
   }
 
+  @Override
+  public double residual(Body body) {
+    return (body.history().probes().get(probe).volts() - volts) / spread(body);
+  }
+
   /** Spread around a body's own voltage: reading and model together, V. */
   double spread(Body body) {
     int series = body.model().battery().series();

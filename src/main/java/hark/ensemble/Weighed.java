@@ -20,17 +20,27 @@ record Weighed(
     sky.requireSame(input);
     Clues read = new Clues(input, sky);
     List<Clue> clues = read.all();
-    Population population =
-        Population.build(
-            input,
-            new Population.Setting(
-                sky.illumination(), OnsetProposal.of(input), read.probeSeconds()),
-            workers);
+    Population.Setting setting =
+        new Population.Setting(sky.illumination(), OnsetProposal.of(input), read.probeSeconds());
+    Growth growth = new Growth(input, setting);
+    growth.begin();
+    growth.simulate(workers);
+    Population population = growth.population();
     Ear ear = new Ear(input.beacons(), input.body().typical());
     HearingNodes[] nodes = new HearingProposal(input, clues, ear).choose(workers);
     Weigher weigher = new Weigher(input, ear, population.bodies.size());
     Weighing weighing = new Weighing(input.stations().size(), population, clues, nodes, weigher);
     weighing.run(workers);
+    Refinement refinement = new Refinement(input, growth, weighing, clues);
+    for (int round = 1; !clues.isEmpty() && round <= Refinement.ROUNDS; round++) {
+      if (!refinement.next(round, population, weighing.prefix[clues.size()])) {
+        break;
+      }
+      growth.simulate(workers);
+      population = growth.population();
+      Weigher again = new Weigher(input, ear, population.bodies.size());
+      weighing = weighing.extended(population, again, workers);
+    }
     return new Weighed(input, sky, clues, population, nodes, ear, weighing);
   }
 

@@ -12,6 +12,7 @@ final class Weighing {
   private final List<Clue> clues;
   private final HearingNodes[] nodes;
   private final Weigher weigher;
+  private HearingTable[][][][] tables = new HearingTable[0][][][];
 
   /** Likelihood of the first i entries that weigh, by {@code [i][member]}; row 0 is all ones. */
   final double[][] prefix;
@@ -49,7 +50,7 @@ final class Weighing {
   }
 
   void run(Workers workers) {
-    HearingTable[][][][] tables = new HearingTable[clues.size()][nodes.length][][];
+    tables = new HearingTable[clues.size()][nodes.length][][];
     workers.each(
         clues.size() * nodes.length,
         index -> {
@@ -57,21 +58,47 @@ final class Weighing {
           int group = index % nodes.length;
           tables[clue][group] = weigher.tables(clues.get(clue), nodes[group]);
         });
-    // body by body, so that what its members share is remembered only while they are weighed
+    weighFrom(0, workers);
+  }
+
+  /** Body by body, so that what its members share is remembered only while they are weighed. */
+  private void weighFrom(int first, Workers workers) {
     List<List<Integer>> sharers = new ArrayList<>();
     population.bodies.forEach(body -> sharers.add(new ArrayList<>()));
-    for (int m = 0; m < population.members.size(); m++) {
+    for (int m = first; m < population.members.size(); m++) {
       sharers.get(population.members.get(m).body()).add(m);
     }
     workers.each(
         sharers.size(),
         body -> {
-          sharers.get(body).forEach(member -> weigh(member, tables));
+          sharers.get(body).forEach(this::weigh);
           weigher.forget(body);
         });
   }
 
-  private void weigh(int index, HearingTable[][][][] tables) {
+  /** This weighing with the members that a population has gained since. */
+  Weighing extended(Population grown, Weigher with, Workers workers) {
+    int known = population.members.size();
+    Weighing more = new Weighing(works.length, grown, clues, nodes, with);
+    more.tables = tables;
+    copy(prefix, more.prefix, known);
+    copy(outcome, more.outcome, known);
+    System.arraycopy(nodeShare, 0, more.nodeShare, 0, known);
+    for (int s = 0; s < works.length; s++) {
+      System.arraycopy(works[s], 0, more.works[s], 0, known);
+      System.arraycopy(modes[s], 0, more.modes[s], 0, known);
+    }
+    more.weighFrom(known, workers);
+    return more;
+  }
+
+  private static void copy(double[][] from, double[][] to, int known) {
+    for (int row = 0; row < from.length; row++) {
+      System.arraycopy(from[row], 0, to[row], 0, known);
+    }
+  }
+
+  private void weigh(int index) {
     Member member = population.members.get(index);
     Body body = population.bodies.get(member.body());
     NodeState state = weigher.begin(nodes[member.group()]);

@@ -56,7 +56,7 @@ class PosteriorTest {
     double[] effective = lean.effectiveBodies();
     double[] weights = lean.setWeights();
     for (int s = 0; s < effective.length; s++) {
-      assertTrue(effective[s] <= mission.bodiesPerSet + 1e-9, "set " + s + ": " + effective[s]);
+      assertTrue(effective[s] <= lean.bodies() + 1e-9, "set " + s + ": " + effective[s]);
       assertTrue(weights[s] == 0 || effective[s] >= 1 - 1e-9, "set " + s + ": " + effective[s]);
     }
   }

@@ -1,0 +1,199 @@
+package hark.ensemble;
+
+import hark.power.BodyHistory;
+import hark.power.OnboardChange;
+import hark.power.PowerModel;
+import hark.power.Simulation;
+import hark.power.SimulationRequest;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * A population while it grows: members are added, their bodies simulated, and the importance of a
+ * set's members follows from all the ways in which its rows were drawn. For one thread.
+ */
+final class Growth {
+  /** Bodies for each pair of events that both change the electrical system, at first. */
+  static final int BODIES_PER_PAIR = Draws.GROUPS;
+
+  /** Draws of a pair whose bodies exist already, at first; more would only cost weighing. */
+  private static final int DRAWS_PER_SHARED_PAIR = 4 * Draws.GROUPS;
+
+  /** An event with its onset and the quantile of its size, before it is simulated. */
+  private record Happening(int cause, double onsetSeconds, double size) {}
+
+  /** What a body is before it is simulated; equal plans are one body. */
+  private record Plan(int draw, List<Happening> happenings) {}
+
+  private final DiagnosisInput input;
+  private final Population.Setting setting;
+  private final List<EventSet> sets;
+  private final List<Plan> plans = new ArrayList<>();
+  private final Map<Plan, Integer> index = new LinkedHashMap<>();
+  private final List<Member> members = new ArrayList<>();
+  private final List<Body> bodies = new ArrayList<>();
+  private final Onsets onsets;
+  private Draws draws;
+  private PowerModel[] models = new PowerModel[0];
+  private int pairs;
+
+  Growth(DiagnosisInput input, Population.Setting setting) {
+    this.input = input;
+    this.setting = setting;
+    sets = EventSet.upToPairs(input.causes());
+    int dimensions = Population.FIRST_BODY_DIMENSION + input.body().numbers().size();
+    draws = new Draws(input.bodiesPerSet(), dimensions, input.seed());
+    double quiet = input.body().typical().quietSeconds();
+    onsets = new Onsets(input.causes(), setting.proposal(), setting.light(), quiet);
+  }
+
+  /** Adds the members that are drawn whatever the evidence is. */
+  void begin() {
+    for (int set = 0; set < sets.size(); set++) {
+      begin(set);
+    }
+  }
+
+  /** Adds rows of draws, as many for each group; returns the index of the first. */
+  int append(double[][] rows) {
+    int first = draws.bodies();
+    draws = draws.plus(rows);
+    return first;
+  }
+
+  Population population() {
+    return new Population(sets, members, List.copyOf(bodies), draws);
+  }
+
+  Onsets onsets() {
+    return onsets;
+  }
+
+  /**
+   * Sets how much rarer a member's row is by the prior than by the ways in which its set's rows
+   * were drawn.
+   */
+  void weigh(int index, double rarer) {
+    Member member = members.get(index);
+    double onset = onsets.importance(sets.get(member.set()).causes(), member.onsets());
+    members.set(index, member.withImportance(onset * rarer));
+  }
+
+  private void begin(int set) {
+    if (powerful(set).size() < 2) {
+      // bodies are there already for the smaller set: every draw costs only its weighing
+      boolean pair = sets.get(set).causes().size() == 2;
+      int count = pair ? Math.min(DRAWS_PER_SHARED_PAIR, draws.bodies()) : draws.bodies();
+      for (int draw = 0; draw < count; draw++) {
+        add(set, draw);
+      }
+      return;
+    }
+    int strata = draws.bodies() / Draws.GROUPS;
+    int stratum = pairs % strata;
+    pairs++;
+    for (int group = 0; group < BODIES_PER_PAIR; group++) {
+      add(set, group + Draws.GROUPS * stratum);
+    }
+  }
+
+  private List<Integer> powerful(int set) {
+    return sets.get(set).causes().stream()
+        .filter(cause -> EventSet.changesPower(input.causes().get(cause)))
+        .toList();
+  }
+
+  /** Adds a member with a row of draws. */
+  void add(int set, int draw) {
+    List<Integer> causes = sets.get(set).causes();
+    double[] placed = onsets.of(causes, draws, draw);
+    RadioChange[] changes = new RadioChange[causes.size()];
+    List<Happening> happenings = new ArrayList<>();
+    for (int slot = 0; slot < causes.size(); slot++) {
+      Cause cause = input.causes().get(causes.get(slot));
+      double size = draws.at(draw, 2 * slot + 1);
+      changes[slot] = radio(cause, size);
+      // what begins after the horizon changes nothing that is computed: such bodies are one with
+      // the unharmed
+      if (EventSet.changesPower(cause) && placed[slot] < input.seconds(input.end())) {
+        happenings.add(new Happening(causes.get(slot), placed[slot], size));
+      }
+    }
+    Plan plan = new Plan(draw, happenings);
+    Integer known = index.get(plan);
+    if (known == null) {
+      known = plans.size();
+      index.put(plan, known);
+      plans.add(plan);
+    }
+    double importance = onsets.importance(causes, placed);
+    members.add(
+        new Member(set, draw, known, placed, importance, new RadioTimeline(placed, changes)));
+  }
+
+  private static RadioChange radio(Cause cause, double size) {
+    return cause.effects().stream()
+        .map(effect -> effect.radio(size))
+        .reduce(RadioChange.NONE, RadioChange::plus);
+  }
+
+  private PowerModel model(int draw) {
+    List<Uncertain> numbers = input.body().numbers();
+    double[] values = new double[numbers.size()];
+    for (int k = 0; k < values.length; k++) {
+      values[k] = numbers.get(k).quantile(draws.at(draw, Population.FIRST_BODY_DIMENSION + k));
+    }
+    return input.body().build().apply(values);
+  }
+
+  /** Simulates the bodies that were added since. */
+  void simulate(Workers workers) {
+    int known = models.length;
+    models = Arrays.copyOf(models, draws.bodies());
+    workers.each(models.length - known, k -> models[known + k] = model(known + k));
+    int first = bodies.size();
+    Body[] more = new Body[plans.size() - first];
+    workers.eachBlock(more.length, Simulation.BLOCK, (from, to) -> simulate(first, from, to, more));
+    bodies.addAll(Arrays.asList(more));
+  }
+
+  private void simulate(int first, int from, int to, Body[] into) {
+    List<Simulation.Job> jobs = new ArrayList<>();
+    for (int k = from; k < to; k++) {
+      jobs.add(job(plans.get(first + k)));
+    }
+    List<BodyHistory> histories = Simulation.runAll(jobs, setting.light());
+    for (int k = from; k < to; k++) {
+      Simulation.Job job = jobs.get(k - from);
+      into[k] = new Body(job.model(), job.request(), histories.get(k - from));
+    }
+  }
+
+  private Simulation.Job job(Plan plan) {
+    List<SimulationRequest.TimedChange> changes = new ArrayList<>();
+    for (Happening happening : plan.happenings()) {
+      Cause cause = input.causes().get(happening.cause());
+      Set<OnboardChange.Clearing> clearing = cause.clearings();
+      for (Effect effect : cause.effects()) {
+        effect
+            .onboard(happening.size(), clearing)
+            .map(change -> new SimulationRequest.TimedChange(happening.onsetSeconds(), change))
+            .ifPresent(changes::add);
+      }
+    }
+    double now = input.seconds(input.now());
+    SimulationRequest request =
+        new SimulationRequest(
+            now,
+            Population.gridStart(input),
+            Population.GRID_SECONDS,
+            changes,
+            setting.probeSeconds(),
+            new double[] {now});
+    return new Simulation.Job(models[plan.draw()], request);
+  }
+}
