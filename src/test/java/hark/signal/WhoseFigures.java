@@ -65,16 +65,16 @@ public final class WhoseFigures {
     out.println(
         "| spacing s | noise Hz | passes | right, sure | wrong, sure | abstains | ln score"
             + " | weight of truth | offset error / spread |");
-    out.println("| --- | --- | --- | --- | --- | --- | --- | --- | --- |");
+    out.println("| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
     for (double spacing : new double[] {1, 3, 10, 20}) {
       for (double noise : new double[] {60, 100}) {
         for (int passes : new int[] {1, 3}) {
           NeighbourCase.Setting set =
-              new NeighbourCase.Setting(12, spacing, 2, 1, noise, passes, 30);
+              new NeighbourCase.Setting(12, spacing, 1.5, 1, noise, passes, 30);
           long start = System.nanoTime();
           Figures f = run(set, cases, 1_000);
           out.printf(
-              "| %.0f | %.0f | %d | %.3f | %.3f | %.3f | %.3f | %.3f | %.2f | %.1f s%n",
+              "| %.0f | %.0f | %d | %.3f | %.3f | %.3f | %.3f | %.3f | %.2f | %.1f |%n",
               spacing,
               noise,
               passes,

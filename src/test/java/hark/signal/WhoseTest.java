@@ -109,6 +109,61 @@ class WhoseTest {
     return new CurveSimulator(elements).frequencyHz(NeighbourCase.NORTH, time, 0, still);
   }
 
+  /**
+   * With the lateness fixed, all else enters as good as in proportion, so that Laplace's formula is
+   * exact; the sum over a fine grid of latenesses is the reference.
+   */
+  @Test
+  void theEvidenceIsTheIntegralItStandsFor() {
+    NeighbourCase drawn =
+        NeighbourCase.draw(new NeighbourCase.Setting(4, 3, 1.5, 1, 60, 2, 30), 11);
+    WhoseQuestion question = drawn.question;
+    Points points = Points.of(question, KeptPoints.all(question.curves()));
+    double[] laplace = new double[question.suspects().size()];
+    double[] exact = new double[laplace.length];
+    for (int k = 0; k < laplace.length; k++) {
+      Suspect suspect = question.suspects().get(k);
+      Motion.Late late = new Motion.Late(suspect, question.earth(), points.start());
+      laplace[k] = SuspectFit.late(late, question, points).logEvidence();
+      exact[k] = integrated(late, question, points);
+    }
+    double normalLaplace = SuspectFit.LogSum.of(laplace);
+    double normalExact = SuspectFit.LogSum.of(exact);
+    for (int k = 0; k < laplace.length; k++) {
+      double halfAPercent = 0.005;
+      assertEquals(
+          Math.exp(exact[k] - normalExact), Math.exp(laplace[k] - normalLaplace), halfAPercent);
+    }
+  }
+
+  private static double integrated(Motion.Late late, WhoseQuestion question, Points points) {
+    int steps = 60;
+    double reach = 6;
+    double[] logs = new double[2 * steps + 1];
+    for (int i = 0; i < logs.length; i++) {
+      double z = reach * (i - steps) / steps;
+      Motion fixed = fixed(late, z);
+      double density = Math.exp(-0.5 * z * z) / Math.sqrt(2 * Math.PI) * reach / steps;
+      logs[i] =
+          Math.log(density) + SuspectFit.near(fixed, question, points, new double[0]).logEvidence();
+    }
+    return SuspectFit.LogSum.of(logs);
+  }
+
+  private static Motion fixed(Motion.Late late, double z) {
+    return new Motion() {
+      @Override
+      public int size() {
+        return 0;
+      }
+
+      @Override
+      public Path path(double[] none) {
+        return late.path(new double[] {z});
+      }
+    };
+  }
+
   @Test
   void aCarrierOfSomethingElseFitsNone() {
     NeighbourCase drawn = NeighbourCase.draw(neighbours(20, 1), 5);
