@@ -160,7 +160,7 @@ public final class PassGeometry {
     double aboveMaskDeg;
 
     double elevationDeg() {
-      return Math.toDegrees(Math.asin(Math.max(-1, Math.min(1, up))));
+      return Math.toDegrees(Arc.ofSine(up));
     }
 
     double azimuthDeg() {
@@ -188,7 +188,7 @@ public final class PassGeometry {
 
     double angleDeg(double otherEast, double otherNorth, double otherUp) {
       double dot = east * otherEast + north * otherNorth + up * otherUp;
-      return Math.toDegrees(Math.acos(Math.max(-1, Math.min(1, dot))));
+      return Math.toDegrees(Arc.ofCosine(dot));
     }
   }
 }

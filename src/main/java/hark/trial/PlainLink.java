@@ -30,18 +30,20 @@ public final class PlainLink {
 
   private final PlainBeacon beacon;
   private final PlainEars ears;
+  private final PlainFlaws flaws;
   private final double fixedDb;
 
   /** A beacon for these ears. */
-  public PlainLink(PlainBeacon beacon, PlainEars ears) {
+  public PlainLink(PlainBeacon beacon, PlainEars ears, PlainFlaws flaws) {
     this.beacon = beacon;
     this.ears = ears;
+    this.flaws = flaws;
     double noiseWatts = BOLTZMANN * ears.noiseKelvin() * beacon.bandwidthHz();
     double noiseDbm = 10 * Math.log10(noiseWatts / 1e-3);
     // a level normal in dB has its median below its mean power by sd²·ln 10/20
     double sd = beacon.patternSdDb();
     double medianDbm = beacon.radiatedDbm() - sd * sd * Math.log(10) / 20;
-    fixedDb = medianDbm + ears.gainDbi() - noiseDbm - crossDb();
+    fixedDb = medianDbm + ears.gainDbi() - noiseDbm - crossDb() - flaws.lossDb();
   }
 
   private double crossDb() {
@@ -119,7 +121,8 @@ public final class PlainLink {
     if (there.aboveMaskDeg() < 0) {
       return Double.NEGATIVE_INFINITY;
     }
-    PlainPath.Place aim = window.followed().at(t);
+    PlainPath.Place aim =
+        window.followed().aimAt(t - flaws.lateSeconds()).turned(flaws.turnedDeg());
     double level = fixedDb + beacon.patternSdDb() * fade;
     double waves =
         4 * Math.PI * there.rangeMeters() * beacon.frequencyHz() / LIGHT_METERS_PER_SECOND;
@@ -141,13 +144,14 @@ public final class PlainLink {
   /** Share of the burst's band in the band listened to, 0…1. */
   private double inBand(Window window, double t, List<Harm> harms) {
     PlainPath.Place there = window.real().at(t - window.lateSeconds());
-    double off = beacon.carrierErrorHz();
-    double apart = window.followed().at(t).rangeRate() - there.rangeRate();
+    double off = beacon.carrierErrorHz() + flaws.tunedLowHz();
+    double followed = window.followed().at(t - flaws.lateSeconds()).rangeRate();
+    double apart = flaws.dopplerFactor() * followed - there.rangeRate();
     off += beacon.frequencyHz() * apart / LIGHT_METERS_PER_SECOND;
     for (Harm harm : harms) {
       off += harm.onset() <= t ? harm.shiftHz() : 0;
     }
     double inside = (ears.halfWidthHz() - Math.abs(off)) / beacon.bandwidthHz() + 0.5;
-    return Math.max(0, Math.min(1, inside));
+    return flaws.attended() * Math.max(0, Math.min(1, inside));
   }
 }

@@ -11,6 +11,7 @@ public final class PlainPath {
   private final double start;
   private final double step;
   private final Place[] places;
+  private final PlainPath antenna;
 
   /**
    * A path.
@@ -25,6 +26,45 @@ public final class PlainPath {
     for (int k = 0; k < looks.length; k++) {
       places[k] = place(looks[k], mask);
     }
+    antenna = this;
+  }
+
+  private PlainPath(PlainPath path, PlainPath antenna) {
+    start = path.start;
+    step = path.step;
+    places = path.places;
+    this.antenna = antenna;
+  }
+
+  private PlainPath(double start, double step, Place[] places) {
+    this.start = start;
+    this.step = step;
+    this.places = places;
+    antenna = this;
+  }
+
+  /**
+   * The same path followed by an antenna that turns in azimuth no faster than this, second by
+   * second the shorter way round; it waits on the path until that has risen.
+   */
+  public PlainPath followedBy(double degreesPerSecond) {
+    int seconds = (int) Math.floor((places.length - 1) * step);
+    Place[] pointed = new Place[seconds];
+    double azimuth = 0;
+    for (int k = 0; k < seconds; k++) {
+      Place there = at(start + k);
+      double wanted = there.azimuthDeg();
+      double turn = wanted - azimuth - 360 * Math.rint((wanted - azimuth) / 360);
+      boolean waits = k == 0 || there.aboveMaskDeg() < 0;
+      azimuth += waits ? turn : Math.max(-degreesPerSecond, Math.min(degreesPerSecond, turn));
+      pointed[k] = there.turned(azimuth - wanted);
+    }
+    return new PlainPath(this, new PlainPath(start, 1, pointed));
+  }
+
+  /** Where the antenna points that follows this path. */
+  Place aimAt(double seconds) {
+    return antenna.at(seconds);
   }
 
   private static Place place(Look look, HorizonMask mask) {
@@ -81,6 +121,14 @@ public final class PlainPath {
           rangeMeters + share * (next.rangeMeters - rangeMeters),
           rangeRate + share * (next.rangeRate - rangeRate),
           aboveMaskDeg + share * (next.aboveMaskDeg - aboveMaskDeg));
+    }
+
+    /** Turned about the vertical, towards the east as seen by who looks north. */
+    Place turned(double degrees) {
+      double angle = Math.toRadians(degrees);
+      double towardsEast = east * Math.cos(angle) + north * Math.sin(angle);
+      double towardsNorth = north * Math.cos(angle) - east * Math.sin(angle);
+      return new Place(towardsEast, towardsNorth, up, rangeMeters, rangeRate, aboveMaskDeg);
     }
 
     double azimuthDeg() {

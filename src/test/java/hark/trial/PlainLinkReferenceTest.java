@@ -43,7 +43,7 @@ class PlainLinkReferenceTest {
     Arrays.setAll(bursts, k -> 40.0 * k);
     PlainLink.Window window = new PlainLink.Window(0, 1e6, path, 0, path);
     List<PlainLink.Noticed> noticed =
-        new PlainLink(beacon, ears)
+        new PlainLink(beacon, ears, PlainFlaws.NONE)
             .listen(bursts, List.of(), window, tumble, new SplittableRandom(11));
     return (double) noticed.size() / BURSTS;
   }
@@ -106,7 +106,7 @@ class PlainLinkReferenceTest {
   void aBodyAtRestShowsTheSameFadeThroughoutAWindow() {
     PlainBeacon beacon = beacon(10 - snrDb(0, 12, 1.5e6), 0, 12);
     PlainPath path = still(1.5e6, 0);
-    PlainLink link = new PlainLink(beacon, ears(PlainEars.Skill.DECODER));
+    PlainLink link = new PlainLink(beacon, ears(PlainEars.Skill.DECODER), PlainFlaws.NONE);
     double[] bursts = new double[40];
     Arrays.setAll(bursts, k -> 40.0 * k);
     PlainLink.Window window = new PlainLink.Window(0, 1e6, path, 0, path);
@@ -125,7 +125,8 @@ class PlainLinkReferenceTest {
   @Test
   void aMuteRadioAndAnObjectBelowTheSkylineAreNotHeard() {
     PlainPath path = still(7e5, 0);
-    PlainLink link = new PlainLink(beacon(30, 0, 4), ears(PlainEars.Skill.RECORDING));
+    PlainLink link =
+        new PlainLink(beacon(30, 0, 4), ears(PlainEars.Skill.RECORDING), PlainFlaws.NONE);
     double[] bursts = {100, 200, 300};
     PlainLink.Harm mute = new PlainLink.Harm(150, true, 0, 0);
     PlainLink.Window window = new PlainLink.Window(0, 1000, path, 0, path);
@@ -135,5 +136,62 @@ class PlainLinkReferenceTest {
     assertEquals(100, heard.get(0).seconds());
     PlainLink.Window gone = new PlainLink.Window(0, 1000, path, 3e6, path);
     assertTrue(link.listen(bursts, List.of(), gone, 4, new SplittableRandom(1)).isEmpty());
+  }
+
+  /** 6 km/s at 436.73 MHz is 8.74 kHz: outside 3 kHz when it is not followed. */
+  @Test
+  void aStationsFaultsHideWhatTheyShould() {
+    PlainPath path = still(7e5, -6000);
+    PlainBeacon strong = beacon(40, 0, 0);
+    PlainEars ears = ears(PlainEars.Skill.DECODER);
+    double[] bursts = new double[4000];
+    Arrays.setAll(bursts, k -> 40.0 * k);
+    PlainLink.Window window = new PlainLink.Window(0, 1e6, path, 0, path);
+    PlainFlaws deaf = new PlainFlaws(Double.POSITIVE_INFINITY, 0, 1, 0, 0, 1);
+    PlainFlaws notFollowed = new PlainFlaws(0, 0, 0, 0, 0, 1);
+    PlainFlaws wrongWay = new PlainFlaws(0, 0, -1, 0, 0, 1);
+    PlainFlaws low = new PlainFlaws(0, 10_000, 1, 0, 0, 1);
+    PlainFlaws halfAttended = new PlainFlaws(0, 0, 1, 0, 0, 0.5);
+    for (PlainFlaws hidden : List.of(deaf, notFollowed, wrongWay, low)) {
+      assertEquals(0, heard(strong, ears, hidden, bursts, window), hidden.toString());
+    }
+    assertEquals(4000, heard(strong, ears, PlainFlaws.NONE, bursts, window));
+    assertEquals(2000, heard(strong, ears, halfAttended, bursts, window), 130);
+  }
+
+  /** 20° off a beam of 40° at 30° of elevation: 17.3° on the sky, 2.25 dB. */
+  @Test
+  void aTurnedAntennaLosesByTheAngleOnTheSky() {
+    PlainPath path = still(7e5, 0);
+    PlainEars ears = ears(PlainEars.Skill.DECODER);
+    PlainLink.Window window = new PlainLink.Window(0, 1e6, path, 0, path);
+    double[] bursts = {100};
+    PlainBeacon strong = beacon(60, 0, 0);
+    PlainFlaws turned = new PlainFlaws(0, 0, 1, 20, 0, 1);
+    double cosine = 0.25 + 0.75 * Math.cos(Math.toRadians(20));
+    double off = Math.toDegrees(Math.acos(cosine));
+    double loss = LinkBudget.pointingLossDb(off, 40);
+    double straightDb = level(strong, ears, PlainFlaws.NONE, bursts, window);
+    assertEquals(loss, straightDb - level(strong, ears, turned, bursts, window), 1e-6);
+  }
+
+  private static int heard(
+      PlainBeacon beacon,
+      PlainEars ears,
+      PlainFlaws flaws,
+      double[] bursts,
+      PlainLink.Window window) {
+    PlainLink link = new PlainLink(beacon, ears, flaws);
+    return link.listen(bursts, List.of(), window, 4, new SplittableRandom(1)).size();
+  }
+
+  private static double level(
+      PlainBeacon beacon,
+      PlainEars ears,
+      PlainFlaws flaws,
+      double[] bursts,
+      PlainLink.Window window) {
+    PlainLink link = new PlainLink(beacon, ears, flaws);
+    return link.listen(bursts, List.of(), window, 4, new SplittableRandom(1)).get(0).levelDb();
   }
 }

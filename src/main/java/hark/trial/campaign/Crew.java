@@ -8,6 +8,7 @@ import hark.evidence.Evidence;
 import hark.link.Way;
 import hark.power.PowerModel;
 import hark.station.Station;
+import hark.station.Station.Polarisation;
 import hark.trial.PlainBeacon;
 import hark.trial.PlainEars;
 import hark.trial.PlainHistory;
@@ -61,11 +62,26 @@ final class Crew {
   private final DiagnosisInput input;
   private final Geometry geometry;
   private final int followed;
+  private final int mistaken;
 
   Crew(DiagnosisInput input, Geometry geometry) {
     this.input = input;
     this.geometry = geometry;
     followed = input.likeliestCandidate();
+    mistaken = mistaken(input, followed);
+  }
+
+  /** The object whose set is loaded by mistake: the likeliest of the others. */
+  private static int mistaken(DiagnosisInput input, int followed) {
+    int best = followed;
+    for (int k = 0; k < input.candidates().size(); k++) {
+      boolean other = k != followed && StationHealth.catalogued(input.candidates().get(k));
+      boolean likelier =
+          best == followed
+              || input.candidates().get(k).prior() > input.candidates().get(best).prior();
+      best = other && likelier ? k : best;
+    }
+    return best;
   }
 
   /** The windows it sits through, rising. */
@@ -95,7 +111,7 @@ final class Crew {
     if (foreign) {
       return List.of(heard(station, window, foreignDb));
     }
-    if (fails || !truth.works()[window.station()] || noticed.isEmpty()) {
+    if (fails || noticed.isEmpty()) {
       return List.of(silence(station, window));
     }
     PlainLink.Noticed best =
@@ -112,17 +128,18 @@ final class Crew {
   private List<PlainLink.Noticed> listen(
       Geometry.Window window, Truth truth, PlainHistory body, Way way, SplittableRandom random) {
     double late = truth.alongTrackZ() * window.sdSeconds()[truth.object()];
+    Truth.StationTruth health = truth.stations().get(window.station());
     PlainLink.Window stretch =
         new PlainLink.Window(
             input.seconds(window.from()),
             input.seconds(window.to()),
             window.paths().get(truth.object()),
             late,
-            window.paths().get(followed));
+            window.paths().get(health.otherSet() ? mistaken : followed));
+    PlainEars ears = ears(input.stations().get(window.station()), way, health.otherHand());
     List<PlainLink.Noticed> noticed = new ArrayList<>();
     for (int b = 0; b < input.beacons().size(); b++) {
-      PlainLink link =
-          new PlainLink(beacon(b, truth), ears(input.stations().get(window.station()), way));
+      PlainLink link = new PlainLink(beacon(b, truth), ears, health.flaws());
       double tumble = truth.model().attitude().rateDegPerSecond();
       noticed.addAll(link.listen(body.bursts().get(b), truth.harms(), stretch, tumble, random));
     }
@@ -143,14 +160,16 @@ final class Crew {
         radio.patternSdDb());
   }
 
-  private static PlainEars ears(Station station, Way way) {
+  private static PlainEars ears(Station station, Way way, boolean otherHand) {
     Station.Receive receive = station.receive();
+    Polarisation hand = receive.polarisation();
+    Polarisation other = hand == Polarisation.RHCP ? Polarisation.LHCP : Polarisation.RHCP;
     return new PlainEars(
         receive.gainDbi(),
         receive.systemNoiseKelvin(),
         receive.noiseByAzimuthDeg(),
         receive.beamwidthDeg(),
-        receive.polarisation(),
+        otherHand ? other : hand,
         receive.tuningHz(),
         PlainEars.Skill.valueOf(way.name()));
   }

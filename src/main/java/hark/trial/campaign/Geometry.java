@@ -103,7 +103,9 @@ final class Geometry {
       Candidate candidate = input.candidates().get(k);
       Look[] looks =
           Looks.sample(trajectory(candidate, span.from()), station.site(), start, STEP, count);
-      paths.add(new PlainPath(input.seconds(start), STEP, looks, station.mask()));
+      PlainPath path = new PlainPath(input.seconds(start), STEP, looks, station.mask());
+      boolean lags = station.rotator().map(Station.Rotator::keyhole).orElse(false);
+      paths.add(lags ? path.followedBy(station.rotator().get().rateDegPerSecond()) : path);
       sd[k] = sdSeconds(candidate, middle);
     }
     return new Window(s, span.from(), span.to(), paths, sd);

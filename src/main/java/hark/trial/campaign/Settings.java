@@ -14,7 +14,7 @@ public record Settings(int campaigns, double days, long seed, Kind world, int me
   public static final double TRUTH_STEP_SECONDS = 5;
 
   /** On the first day everything is listened to, then this share of the windows. */
-  public static final double LISTENED_SHARE = 0.12;
+  public static final double LISTENED_SHARE = 0.08;
 
   /** A contact is lost when so many windows listened to in the end were silent. */
   public static final int SILENT_LAST = 6;

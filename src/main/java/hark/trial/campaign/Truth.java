@@ -2,6 +2,7 @@ package hark.trial.campaign;
 
 import hark.power.PowerModel;
 import hark.power.SimulationRequest.TimedChange;
+import hark.trial.PlainFlaws;
 import hark.trial.PlainLink;
 import java.util.Arrays;
 import java.util.List;
@@ -13,7 +14,7 @@ import java.util.List;
  * @param values of the body's uncertain numbers
  * @param object index of the candidate
  * @param alongTrackZ along-track error in standard deviations; positive comes late
- * @param works whether each station works as believed
+ * @param stations what each station really is
  */
 record Truth(
     double[] onsets,
@@ -25,10 +26,26 @@ record Truth(
     double alongTrackZ,
     double[] radiatedDbm,
     double[] carrierErrorHz,
-    boolean[] works) {
+    List<StationTruth> stations) {
+  /**
+   * A station's health.
+   *
+   * @param otherSet the set of the next likeliest object is loaded
+   * @param otherHand the antenna has the other hand
+   */
+  record StationTruth(boolean works, PlainFlaws flaws, boolean otherSet, boolean otherHand) {}
+
   /** Events within their thirty days. */
   int events() {
     return (int) Arrays.stream(onsets).filter(onset -> !Double.isNaN(onset)).count();
+  }
+
+  boolean[] works() {
+    boolean[] works = new boolean[stations.size()];
+    for (int s = 0; s < works.length; s++) {
+      works[s] = stations.get(s).works();
+    }
+    return works;
   }
 
   boolean begunBy(int cause, double seconds) {

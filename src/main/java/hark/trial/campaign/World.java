@@ -38,12 +38,14 @@ final class World {
   private final boolean shifted;
   private final double firstEclipse;
   private final double quiet;
+  private final List<StationHealth> stations;
 
   World(DiagnosisInput input, Illumination light, Settings.Kind kind) {
     this.input = input;
     this.shifted = kind == Settings.Kind.SHIFTED;
     firstEclipse = light.nextEntryAfter(0);
     quiet = input.body().typical().quietSeconds();
+    stations = input.stations().stream().map(station -> new StationHealth(station, input)).toList();
   }
 
   Truth draw(SplittableRandom random) {
@@ -79,7 +81,7 @@ final class World {
         input.beacons().stream()
             .mapToDouble(b -> b.frequencyErrorHz().quantile(frequency))
             .toArray(),
-        stations(random));
+        stations.stream().map(health -> health.draw(random)).toList());
   }
 
   private double probability(int cause) {
@@ -177,16 +179,8 @@ final class World {
     return candidates.size() - 1;
   }
 
-  private boolean[] stations(SplittableRandom random) {
-    boolean[] works = new boolean[input.stations().size()];
-    for (int s = 0; s < works.length; s++) {
-      works[s] = random.nextDouble() < input.stations().get(s).worksWithProbability();
-    }
-    return works;
-  }
-
   /** Strictly between 0 and 1. */
-  private static double inside(SplittableRandom random) {
+  static double inside(SplittableRandom random) {
     return Math.max(1e-9, Math.min(1 - 1e-9, random.nextDouble()));
   }
 }
