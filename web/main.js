@@ -1,7 +1,7 @@
 // @ts-check
 /** Wires the page: what the server sends, what a person does, what is drawn. */
 import { render } from 'lit-html';
-import { Refusal, fetchPage, fetchProcedure, fetchSky, postEntry } from './api/console.js';
+import { Refusal, fetchPage, fetchProcedure, fetchRecovery, fetchSky, postEntry } from './api/console.js';
 import { listen } from './api/events.js';
 import { wireEnergy } from './energy.js';
 import { FORMS, formOf, keysOf } from './model/entry.js';
@@ -15,6 +15,7 @@ import { shownWindow } from './view/pointing.js';
 
 const root = /** @type {HTMLElement} */ (document.getElementById('page'));
 const TICK_MS = 1000;
+const FAR_DAYS = 365;
 const WORKING = 'Working the numbers again…';
 
 /** @type {State} */
@@ -24,7 +25,7 @@ const s = {
   opened: new Set(), procedures: new Map(), skies: new Map(), loggable: [], problems: [], sending: false,
   draft: { kind: 'nothing-heard', window: '', values: { who: localStorage.getItem('hark.who') ?? '' } },
   keysOn: localStorage.getItem('hark.keys') !== 'off', shown: {}, before: {},
-  view: viewOf(location.hash), energy: nothingAsked(),
+  farAhead: { look: null, asked: false, problems: [] }, view: viewOf(location.hash), energy: nothingAsked(),
 };
 const energy = wireEnergy(s, draw);
 let received = Date.now();
@@ -137,6 +138,18 @@ const actions = {
     draw();
   },
   send,
+  async lookFar() {
+    const far = s.farAhead = { ...s.farAhead, asked: true, problems: [] };
+    draw();
+    try {
+      far.look = await fetchRecovery(FAR_DAYS);
+    } catch (e) {
+      if (!(e instanceof Refusal)) throw e;
+      far.problems = e.problems;
+    }
+    far.asked = false;
+    draw();
+  },
 };
 
 const firstStation = () => s.page.assessment.stations[0]?.station ?? '';
@@ -179,6 +192,7 @@ async function refresh() {
     const fresh = await fetchPage();
     s.before = s.page && fresh.revision !== s.page.revision ? s.shown : {};
     s.shown = {};
+    if (fresh.revision !== s.page?.revision) s.farAhead = { look: null, asked: false, problems: [] };
     s.page = fresh;
     received = Date.now();
     s.status = fresh.working ? WORKING : counted(fresh);

@@ -22,6 +22,9 @@ export const fetchProcedure = (id) =>
 export const fetchSky = (windowId) =>
   ask(`/api/windows/${encodeURIComponent(windowId)}/sky`).then((r) => r.json());
 
+/** @param {number} days @returns {Promise<import('../model/types.js').LongLook>} */
+export const fetchRecovery = (days) => ask(`/api/recovery?days=${days}`).then((r) => r.json());
+
 /** @param {string} kind @param {Record<string, string>} keys @returns {Promise<{number: number}>} */
 export const postEntry = (kind, keys) =>
   ask('/api/journal', {

@@ -11,10 +11,11 @@ const MARKS = [0.01, 0.05, 0.1, 0.25, 0.5, 1];
 const across = (max) => rooted(max, [8, WIDTH - 8]);
 
 /**
- * One row of movement: hollow where we began, filled where we are, a thick stroke for the error.
+ * One row of movement: hollow where we began, filled where we are, a thick stroke for the error, a
+ * bracket beneath for half and double the prior.
  * Drawn in thousandths of the row's width, so that it stretches with the page and dots stay round.
  *
- * @param {{prior: number, now: number, error: number}} row
+ * @param {{prior: number, now: number, error: number, band: [number, number]|null}} row
  * @param {number} max
  * @param {number} width of the row on the page, px
  */
@@ -30,10 +31,14 @@ export function drawMovement(row, max, width) {
       ${MARKS.filter((m) => m <= max).map((m) => svg`<line class="mark" x1=${x(m)} x2=${x(m)} y1="7" y2="15"></line>`)}
       ${Math.abs(to - from) > 9 ? svg`<line class="path" x1=${inner} x2=${to} y1=${MIDDLE} y2=${MIDDLE}></line>` : ''}
       <line class="error" x1=${x(row.now - row.error)} x2=${x(row.now + row.error)} y1=${MIDDLE} y2=${MIDDLE}></line>
+      ${row.band ? svg`<path class="band" d=${bracket(x(row.band[0]), x(row.band[1]))}></path>` : ''}
       <circle class="start" cx=${from} cy=${MIDDLE} r="4.5"></circle>
       <circle class="present" cx=${to} cy=${MIDDLE} r="5"></circle>`}
     </svg>`;
 }
+
+/** A bracket under the row, open upwards. @param {number} from @param {number} to */
+const bracket = (from, to) => `M${from} ${MIDDLE + 5}V${MIDDLE + 9}H${to}V${MIDDLE + 5}`;
 
 /** The figures over the rows. @param {number} max @param {number} width */
 export function drawMarks(max, width) {

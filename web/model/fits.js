@@ -4,13 +4,19 @@
 /**
  * A row of "what still fits".
  * @typedef {{id: string, title: string, prior: number, now: number, error: number, tell: string,
- *   members: Cause[], cause: Cause|null, wouldSeparate: string}} Row
+ *   members: Cause[], cause: Cause|null, separators: import('./types.js').Separator[],
+ *   band: [number, number]|null}} Row
+ *
+ * `band`: where it would stand with half and with double the prior.
  */
 
 /** Rows below this now, and never large, stand in the folded rest. */
 export const SMALL = 0.01;
 const ONCE_LARGE = 0.05;
 const NAMED = 3;
+const STORY = 0.005;
+const COLUMNS = 6;
+export const LEAST_BITS = 0.05;
 
 /**
  * Causes as rows, an inseparable group as one of them, largest first; nothing wrong among them.
@@ -26,14 +32,14 @@ export function rows(a) {
     const members = g.causes.flatMap((id) => byId.get(id) ?? []);
     all.push({
       id: g.id, title: g.title, prior: g.prior, now: g.posterior, error: g.error,
-      tell: '', members, cause: null, wouldSeparate: g.wouldSeparate,
+      tell: '', members, cause: null, separators: g.separators, band: null,
     });
   }
   const nothing = a.explanations.find((e) => e.events.length === 0);
   if (nothing) {
     all.push({
       id: 'nothing-wrong', title: nothing.title, prior: nothing.prior, now: nothing.posterior,
-      error: nothing.error, tell: 'any reception', members: [], cause: null, wouldSeparate: '',
+      error: nothing.error, tell: 'any reception', members: [], cause: null, separators: [], band: null,
     });
   }
   return all.sort((x, y) => y.now - x.now);
@@ -43,7 +49,7 @@ export function rows(a) {
 export function single(c) {
   return {
     id: c.id, title: c.title, prior: c.prior, now: c.posterior, error: c.error,
-    tell: c.signature, members: [], cause: c, wouldSeparate: '',
+    tell: c.signature, members: [], cause: c, separators: [], band: [c.ifPriorHalved, c.ifPriorDoubled],
   };
 }
 
@@ -75,6 +81,42 @@ export function movers(a, bits, limit) {
     .filter((m) => Math.abs(m.bits) >= 0.05)
     .sort((x, y) => Math.abs(y.bits) - Math.abs(x.bits))
     .slice(0, limit);
+}
+
+/**
+ * Single explanations, heaviest first: those worth a line, and how many others there are.
+ * @param {Assessment} a
+ */
+export function stories(a) {
+  const sorted = [...a.explanations].sort((x, y) => y.posterior - x.posterior);
+  const told = sorted.filter((e) => e.posterior >= STORY || e.events.length === 0);
+  const others = sorted.length - told.length;
+  const sum = (/** @type {'prior'|'posterior'} */ key) => told.reduce((all, e) => all + e[key], 0);
+  return {
+    told, others,
+    prior: Math.max(0, 1 - sum('prior') - a.remainderAtStart),
+    posterior: Math.max(0, 1 - sum('posterior') - a.remainder),
+  };
+}
+
+/**
+ * What moved what: entries down, the heaviest causes across (of those that moved alike the first),
+ * entries that moved none of them left out and counted.
+ * @param {Assessment} a
+ */
+export function movements(a) {
+  const seen = new Set();
+  const columns = [...a.causes].sort((x, y) => y.posterior - x.posterior).filter((c) => {
+    if (c.inseparableGroup === null) return true;
+    if (seen.has(c.inseparableGroup)) return false;
+    return seen.add(c.inseparableGroup);
+  }).slice(0, COLUMNS);
+  const lines = a.evidence.map((e) => ({ e, cells: columns.map((c) => e.bits[c.id] ?? 0) }));
+  const moved = lines.filter((l) => l.cells.some((b) => Math.abs(b) >= LEAST_BITS));
+  return {
+    columns, moved, still: lines.length - moved.length,
+    sums: columns.map((_, i) => lines.reduce((all, l) => all + l.cells[i], 0)),
+  };
 }
 
 /** The first few, and how many more. @param {string[]} titles */

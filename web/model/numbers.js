@@ -12,12 +12,12 @@ export function percent(p) {
   return `${Math.round(value)}${NB}%`;
 }
 
-/** 41 ± 2 %; the error is left out when it rounds to nothing. @param {number} p @param {number} error */
+/** 41 ± 2 %; the error is left out under half a point, of figures under 1 % under a twentieth. @param {number} p @param {number} error */
 export function percentError(p, error) {
   const value = 100 * p;
   const spread = 100 * error;
-  if (!(spread >= 0.05)) return percent(p);
-  const digits = value < 1 || spread < 0.5 ? 1 : 0;
+  if (!(spread >= (value < 1 ? 0.05 : 0.5))) return percent(p);
+  const digits = value < 1 ? 1 : 0;
   return `${value.toFixed(digits)}${NB}±${NB}${spread.toFixed(digits)}${NB}%`;
 }
 
@@ -29,6 +29,12 @@ export const percentRange = (from, to) =>
 export function bits(b) {
   const size = Math.abs(b).toFixed(1);
   return `${size}${NB}${size === '1.0' ? 'bit' : 'bits'}`;
+}
+
+/** +0.3, −1.2 @param {number} b */
+export function signedBits(b) {
+  const size = Math.abs(b).toFixed(1);
+  return `${b < 0 && size !== '0.0' ? '−' : '+'}${size}`;
 }
 
 /** 0.7 h @param {number} h */

@@ -9,6 +9,7 @@
  *   draft: import('./entry.js').Draft, loggable: import('./model/windows.js').Loggable[],
  *   problems: import('./types.js').Problem[], sending: boolean, keysOn: boolean,
  *   shown: Record<string, string>, before: Record<string, string>,
+ *   farAhead: {look: import('./types.js').LongLook|null, asked: boolean, problems: import('./types.js').Problem[]},
  *   view: 'now'|'energy', energy: import('./energystate.js').EnergyState}} State
  *
  * `shown` collects the figures as they are drawn, `before` those of the former revision, so that
@@ -17,6 +18,7 @@
  * @typedef {{theme: (id: string) => void, turn: (days: number) => void, select: (id: string) => void,
  *   allWindows: (all: boolean) => void, opened: (id: string, open: boolean) => void,
  *   procedure: (id: string) => void, kind: (kind: string) => void, window: (id: string) => void,
- *   value: (key: string, value: string) => void, keys: (on: boolean) => void, send: () => void}} Actions
+ *   value: (key: string, value: string) => void, keys: (on: boolean) => void, send: () => void,
+ *   lookFar: () => void}} Actions
  */
 export {};

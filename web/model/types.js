@@ -21,18 +21,26 @@
  * @typedef {{id: string, title: string, branch: string, prior: number, posterior: number,
  *   later: number, error: number, ifPriorHalved: number, ifPriorDoubled: number,
  *   inseparableGroup: string|null, selfRecovery: SelfRecovery, mechanism: string,
- *   signature: string}} Cause
+ *   signature: string, detail: {endedBy: string[], confirms: string, refutes: string,
+ *     procedures: string[]}}} Cause
+ * @typedef {{means: string, shows: string, doesNot: string}} Separator
+ * @typedef {{until: string, returns: {cause: string, title: string, bodies: number, sending: number,
+ *   probability: number, p10: string|null, p50: string|null, p90: string|null, note: string,
+ *   words: string}[]}} LongLook
+ * @typedef {{events: string[], title: string, treeSilent: boolean, audibleShare: number,
+ *   bodies: number}} TreeDisagreement
  * @typedef {{id: string, title: string, causes: string[], prior: number, posterior: number,
- *   error: number, wouldSeparate: string}} Group
+ *   error: number, wouldSeparate: string, separators: Separator[]}} Group
  * @typedef {{entry: number, at: string, kind: string, title: string,
- *   bits: Record<string, number>}} EvidenceView
+ *   bits: Record<string, number>, tail?: number}} EvidenceView
  * @typedef {{number: number, kind: string, at: string, recordedAt: string, who: string,
  *   note: string, keys: Record<string, string>}} JournalEntry
  * @typedef {{station: string, from: string, to: string, maxElevationDeg: number}} PastWindow
  * @typedef {{object: string, from: string, stepSeconds: number, points: [number, number][]}} Track
  * @typedef {{skyline: [number, number][], tracks: Track[]}} SkyView
  * @typedef {{mission: string, now: string, separation: string, horizonDays: number,
- *   members: number, seed: number, remainder: number, remainderBound: number, misfit: number,
+ *   members: number, seed: number, remainder: number, remainderAtStart: number, remainderBound: number,
+ *   misfit: number, doubts: string[], treeDisagreements: TreeDisagreement[],
  *   headline: Headline, silence: {lastHeard: string|null, silentPasses: number},
  *   explanations: {events: string[], title: string, prior: number, posterior: number,
  *     error: number}[],

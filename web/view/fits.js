@@ -3,10 +3,10 @@ import { html } from 'lit-html';
 import { drawMarks, drawMovement } from '../chart/movement.js';
 import { percent, percentError } from '../model/numbers.js';
 import { named, rows, single, split } from '../model/fits.js';
-import { recoverySentence } from './recovery.js';
+import { particulars } from './cause.js';
+import { storiesView } from './stories.js';
 /** @typedef {import('../model/state.js').State} State */
 /** @typedef {import('../model/fits.js').Row} Row */
-/** @typedef {import('../model/types.js').Cause} Cause */
 
 /** What still fits, as movement from the start to now. @param {State} s */
 export function fits(s) {
@@ -17,12 +17,14 @@ export function fits(s) {
   return html`
     <section class="fits">
       <h2>What still fits</h2>
-      <p class="legend">Hollow: where we began. Filled: where we are, the thick stroke its error. The small end is stretched.</p>
+      <p class="legend">Hollow: where we began. Filled: where we are. Thick stroke: standard error of the sampling; its figure stands behind ± from
+        half a point on. Bracket: with half and with double the prior. The small end is stretched.</p>
       <div class="row head" aria-hidden="true"><span></span><span data-measure="movement">${drawMarks(max, width)}</span><span></span></div>
       <ul class="rows">${large.map((r) => rowView(r, max, width, s))}</ul>
       ${small.length > 0 ? html`
         <details class="rest"><summary>${small.length} more, each below 1 % now</summary>
           <ul class="rows">${small.map((r) => rowView(r, max, width, s))}</ul></details>` : ''}
+      ${storiesView(a)}
       ${nuisances(s, width)}
     </section>`;
 }
@@ -44,9 +46,10 @@ function rowView(r, max, width, s) {
         ${r.tell ? html`<p><b>What would tell:</b> ${r.tell}.</p>` : ''}
         ${r.cause ? particulars(r.cause, s) : ''}
         ${group ? html`
-          <p>Silence looks the same under each of them, so their odds stay as they were at separation. What would separate them:
-            ${r.wouldSeparate}.</p>
-          <ul class="rows">${r.members.map((c) => memberView(single(c), max, width, s))}</ul>` : ''}
+          <p>Silence looks the same under each of them, so their odds stay as they were at separation. What would separate them:</p>
+          <ul class="separators">${r.separators.map((one) => html`<li><b>${one.means}:</b>
+            ${one.shows}${one.doesNot ? `; ${one.doesNot}` : ''}.</li>`)}</ul>
+          <ul class="rows">${r.members.map((c) => memberRow(single(c), max, width, s))}</ul>` : ''}
       </div>
     </details></li>`;
 }
@@ -54,6 +57,13 @@ function rowView(r, max, width, s) {
 /** @param {Row} r @param {number} max @param {number} width @param {State} s */
 const memberView = (r, max, width, s) => html`
   <li class="member"><div class="row"><span class="title">${r.title}</span>${drawMovement(r, max, width)}${figure(r, s)}</div></li>`;
+
+/** A cause of a group, with its own particulars. @param {Row} r @param {number} max @param {number} width @param {State} s */
+const memberRow = (r, max, width, s) => html`
+  <li class="member"><details>
+    <summary class="row"><span class="title">${r.title}</span>${drawMovement(r, max, width)}${figure(r, s)}</summary>
+    <div class="inside"><p><b>What would tell:</b> ${r.tell}.</p>${r.cause ? particulars(r.cause, s) : ''}</div>
+  </details></li>`;
 
 /** @param {Row} r @param {State} s */
 function figure(r, s) {
@@ -64,13 +74,6 @@ function figure(r, s) {
   return html`<span class="figure"><span class="unseen">at the start ${percent(r.prior)}, now</span>
     <span data-fact=${id} class=${changed ? 'changed' : ''}>${value}</span></span>`;
 }
-
-/** @param {Cause} c @param {State} s */
-const particulars = (c, s) => html`
-  <p>${c.mechanism}</p>
-  <p>Began at ${percent(c.prior)}, now ${percentError(c.posterior, c.error)}. With half that start it would stand at
-    ${percent(c.ifPriorHalved)}, with double at ${percent(c.ifPriorDoubled)}.${c.later >= 0.001 ? ` Still to come: ${percent(c.later)}.` : ''}</p>
-  <p>${recoverySentence(c.selfRecovery, s.page.assessment)}</p>`;
 
 /** Whose signal, and whether the stations work. @param {State} s @param {number} width */
 function nuisances(s, width) {
@@ -88,4 +91,4 @@ function nuisances(s, width) {
 
 /** @param {string} id @param {string} title @param {number} prior @param {number} now @returns {Row} */
 const bare = (id, title, prior, now) =>
-  ({ id, title, prior, now, error: 0, tell: '', members: [], cause: null, wouldSeparate: '' });
+  ({ id, title, prior, now, error: 0, tell: '', members: [], cause: null, separators: [], band: null });

@@ -8,6 +8,7 @@ import { fits } from './fits.js';
 import { knowing } from './knowing.js';
 import { log } from './log.js';
 import { masthead } from './masthead.js';
+import { movedTable } from './moved.js';
 import { pointing } from './pointing.js';
 import { record } from './record.js';
 import { since } from './since.js';
@@ -33,8 +34,9 @@ const nowMain = (s, act) => html`
     ${dayView(s, act)}
     <div class="columns">
       ${fits(s)}
-      <div>${since(s)}${knowing(s)}</div>
+      <div>${since(s)}${knowing(s, act)}</div>
     </div>
+    ${movedTable(s.page.assessment)}
     <div class="columns even">
       ${windowsView(s, act)}
       <div>${log(s, act)}${record(s)}</div>

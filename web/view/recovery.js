@@ -9,6 +9,7 @@ export const lastDay = (a) => day(ms(a.now) + a.horizonDays * DAY);
 
 /** When it would be audible again by itself, as a sentence. @param {SelfRecovery} r @param {Assessment} a */
 export function recoverySentence(r, a) {
+  if (r.note.startsWith('never')) return `${r.note.charAt(0).toUpperCase()}${r.note.slice(1)}.`;
   if (r.probability <= 0) return `By itself: ${r.note || `not before ${lastDay(a)}`}.`;
   return `By itself it is audible again before ${lastDay(a)} in ${recoveryPhrase(r)}.`;
 }

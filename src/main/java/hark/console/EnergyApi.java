@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import hark.assessment.WhatIf;
 import hark.document.EnergyJson;
+import hark.document.LongLookJson;
 import hark.mission.MissionNumber;
 import hark.problem.BadInput;
 import hark.problem.Problem;
@@ -36,6 +37,7 @@ final class EnergyApi {
     return routes
         .on("GET", "/api/energy", (values, body) -> ask(this::report))
         .on("POST", "/api/energy/what-if", (values, body) -> whatIf(body))
+        .on("GET", "/api/recovery", (values, body) -> recovery(values.getOrDefault("days", "")))
         .on("GET", "/api/energy/why", (values, body) -> why(values.getOrDefault("at", "")))
         .on("GET", "/api/energy/member", (values, body) -> member(values.getOrDefault("n", "")));
   }
@@ -77,6 +79,13 @@ final class EnergyApi {
     } catch (DateTimeParseException e) {
       throw BadInput.of("'" + at + "' is not a time", "at", "write it as 2026-10-14T08:56:00Z");
     }
+  }
+
+  private Reply recovery(String days) {
+    if (!days.matches("\\d{1,4}")) {
+      throw BadInput.of("'" + days + "' is no number of days", "days", "ask for 365, say");
+    }
+    return ask(energy -> LongLookJson.of(energy.longLook(Integer.parseInt(days))));
   }
 
   private Reply member(String n) {

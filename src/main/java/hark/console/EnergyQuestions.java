@@ -1,5 +1,6 @@
 package hark.console;
 
+import hark.assessment.Assessment.LongLook;
 import hark.assessment.EnergyReport;
 import hark.assessment.MemberTrace;
 import hark.assessment.WhatIf;
@@ -42,4 +43,12 @@ public interface EnergyQuestions {
    * @throws hark.problem.BadInput when there is no such member
    */
   MemberTrace trace(int member);
+
+  /**
+   * When possibilities of each cause send again by themselves, beyond the horizon.
+   *
+   * @param days how far they are followed
+   * @throws hark.problem.BadInput when that is too far
+   */
+  LongLook longLook(int days);
 }

@@ -1,5 +1,6 @@
 package hark.console;
 
+import hark.assessment.Assessment.LongLook;
 import hark.assessment.EnergyDesk;
 import hark.assessment.EnergyReport;
 import hark.assessment.MemberTrace;
@@ -10,6 +11,7 @@ import hark.mission.MissionNumber;
 import hark.mission.MissionNumbers;
 import hark.mission.Missions;
 import java.time.Instant;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -18,6 +20,7 @@ final class MissionEnergy implements EnergyQuestions {
   private final EnergyDesk desk;
   private final FolderSource folder;
   private final List<MissionNumber> numbers;
+  private final Map<Integer, LongLook> looks = new HashMap<>();
   private EnergyReport report;
 
   MissionEnergy(EnergyDesk desk, FolderSource folder) {
@@ -52,5 +55,11 @@ final class MissionEnergy implements EnergyQuestions {
   @Override
   public MemberTrace trace(int member) {
     return desk.trace(member, EnergyDesk.TRACE_STEP_SECONDS);
+  }
+
+  /** Worked out once; everybody who has the page open may ask. */
+  @Override
+  public synchronized LongLook longLook(int days) {
+    return looks.computeIfAbsent(days, desk::longLook);
   }
 }

@@ -32,6 +32,7 @@ public final class LongFlight {
   private final DiagnosisInput input;
   private final double now;
   private final List<List<Case>> byCause = new ArrayList<>();
+  private double[] weight;
 
   /** A body standing for a cause, and from when on its radio is mute, s. */
   private record Case(int body, double muteFrom) {}
@@ -40,6 +41,7 @@ public final class LongFlight {
    * What became of the bodies in which a cause has begun.
    *
    * @param cause index among the causes
+   * @param weight of those bodies among all, 0…1
    * @param bodies that were flown for it
    * @param sending share that sends within the day before now already
    * @param back share that sends at some time between now and the end
@@ -47,6 +49,7 @@ public final class LongFlight {
    */
   public record Return(
       int cause,
+      double weight,
       int bodies,
       double sending,
       double back,
@@ -65,7 +68,7 @@ public final class LongFlight {
    *
    * @param least weight of a cause from which on it is looked at, 0…1
    * @param end until when
-   * @return one for each cause looked at, in the order of the causes
+   * @return one for each cause looked at, heaviest first
    */
   public static List<Return> of(BodyList list, double least, Instant end, Workers workers) {
     LongFlight flight = new LongFlight(list);
@@ -91,6 +94,7 @@ public final class LongFlight {
     }
     long looked = cases.stream().filter(all -> weight(all) >= least).count();
     int each = (int) Math.min(MOST_PER_CAUSE, MOST_BODIES / Math.max(1, looked));
+    weight = cases.stream().mapToDouble(LongFlight::weight).toArray();
     for (List<BodyWeight> all : cases) {
       byCause.add(weight(all) >= least ? resample(all, each) : List.of());
     }
@@ -145,6 +149,7 @@ public final class LongFlight {
         returns.add(outcome(c, place, flown));
       }
     }
+    returns.sort(Comparator.comparingDouble(Return::weight).reversed());
     return returns;
   }
 
@@ -174,6 +179,7 @@ public final class LongFlight {
     int count = cases.size();
     return new Return(
         cause,
+        weight[cause],
         count,
         (double) sending / count,
         (double) back.size() / count,

@@ -125,4 +125,14 @@ class EnergyApiTest {
             .build();
     return client.send(request, BodyHandlers.ofString());
   }
+
+  @Test
+  void returnsBeyondTheHorizonAreAnsweredAndTooFarIsRefused() throws Exception {
+    JsonNode look = json(get("/api/recovery?days=365"), 200);
+    assertEquals("2027-11-14T09:30:00.000Z", look.get("until").asText());
+    assertEquals("computer_hung", look.at("/returns/0/cause").asText());
+    assertTrue(look.at("/returns/0/words").asText().contains("(24 cases followed)"));
+    assertEquals(400, get("/api/recovery?days=far").statusCode());
+    assertEquals(400, get("/api/recovery?days=731").statusCode());
+  }
 }

@@ -1,6 +1,8 @@
 package hark.console;
 
 import hark.assessment.Assessment.EnergyPoint;
+import hark.assessment.Assessment.LongLook;
+import hark.assessment.Assessment.LongReturn;
 import hark.assessment.Assessment.Shadow;
 import hark.assessment.Assessment.States;
 import hark.assessment.AssessmentFixture;
@@ -208,5 +210,36 @@ final class FixtureEnergy implements EnergyQuestions {
       year.add(new EnergyReport.SunMonth(from, beta - 8, beta, Math.max(0, 0.38 - beta / 200), 30));
     }
     return year;
+  }
+
+  @Override
+  public LongLook longLook(int days) {
+    if (days > 730) {
+      throw BadInput.of(days + " days cannot be followed", "days", "give 1 to 730");
+    }
+    Instant back = Instant.parse("2027-01-12T04:10:00Z");
+    return new LongLook(
+        NOW.plus(Duration.ofDays(days)),
+        List.of(
+            new LongReturn(
+                "computer_hung",
+                "computer hung",
+                24,
+                0,
+                0.75,
+                Optional.of(Instant.parse("2026-11-16T02:00:00Z")),
+                Optional.of(back),
+                Optional.empty(),
+                "in the full-sun season of 9 Jan to 21 Jan 2027"),
+            new LongReturn(
+                "tx_dead",
+                "transmitter dead",
+                24,
+                0,
+                0,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                "none sends again before 14 Nov 2027 without help")));
   }
 }

@@ -125,11 +125,57 @@ class PageBrowserTest {
     var group =
         page.locator(".fits > .rows > li", new Page.LocatorOptions().setHasText("silent for good"));
     assertEquals(1, group.count());
-    String said = group.locator("summary").innerText();
+    String said = group.locator("summary").first().innerText();
     assertTrue(said.contains("(3 causes)") && said.contains("spacecraft lost"), said);
-    group.locator("summary").click();
+    group.locator("summary").first().click();
     assertEquals(3, group.locator(".member").count());
-    assertTrue(group.innerText().contains("radar"));
+    assertTrue(group.locator(".separators").innerText().contains("radar or telescope"));
+  }
+
+  @Test
+  void aCauseIsOneKeyAwayFromWhatWouldSettleIt() {
+    Page page = visit(1280, 900).page();
+    var cause = page.locator(".fits > .rows > li:has-text('computer hung')");
+    cause.locator("summary").first().focus();
+    page.keyboard().press("Enter");
+    String said = cause.locator(".inside").innerText();
+    assertTrue(said.contains("a loss of power on the bus"), said);
+    assertTrue(said.contains("blind reset"), said);
+    assertTrue(said.contains("With half that start"), said);
+    assertEquals(1, cause.locator(".movement .band").count());
+  }
+
+  @Test
+  void storiesThatExcludeEachOtherMakeAHundred() {
+    Page page = visit(1280, 900).page();
+    page.locator(".stories summary").click();
+    Object sum =
+        page.evaluate(
+            "() => [...document.querySelectorAll('.stories tbody tr')]"
+                + ".map(r => parseFloat(r.querySelectorAll('td')[1].textContent)).reduce((a, b) => a + b)");
+    double roundedRows = 2.5;
+    assertEquals(100, ((Number) sum).doubleValue(), roundedRows);
+    assertTrue(page.locator(".stories").innerText().contains("three or more things at once"));
+  }
+
+  @Test
+  void whatMovedWhatIsATableWithCausesAcross() {
+    Page page = visit(1280, 900).page();
+    page.locator(".moved-table summary").click();
+    var row = page.locator(".moved-table tbody tr:has-text('battery 7.05 V')");
+    assertTrue(row.innerText().contains("+1.6"), row.innerText());
+    assertEquals(6, page.locator(".moved-table thead th").count() - 1);
+  }
+
+  @Test
+  void returnsAreFollowedFarAheadWhenSomebodyAsks() {
+    Page page = visit(1280, 900).page();
+    assertEquals(0, page.locator("text=full-sun season").count());
+    page.locator(".far button").press("Enter");
+    page.waitForSelector(".far:has-text('full-sun season')");
+    String said = page.locator(".far").innerText();
+    assertTrue(said.contains("with computer hung, eight in ten send again"), said);
+    assertTrue(said.contains("Never: transmitter dead."), said);
   }
 
   @Test
