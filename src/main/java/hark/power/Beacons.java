@@ -15,16 +15,30 @@ final class Beacons {
 
   private final List<Beacon> beacons;
   private final PowerModel.Receiver receiver;
-  private final Set<BusState> receiverStates;
+  private final boolean[] receives;
+
+  /** By beacon and state. */
+  private final boolean[][] speaks;
+
   private final Recorder recorder;
   private final boolean followsVolts;
+  private final boolean paced;
 
   Beacons(PowerModel model, Recorder recorder) {
     beacons = model.beacons();
     receiver = model.receiver();
-    receiverStates = receiver.states();
+    receives = flags(receiver.states());
+    speaks = beacons.stream().map(beacon -> flags(beacon.states())).toArray(boolean[][]::new);
+    paced = beacons.stream().anyMatch(beacon -> beacon.pace().later().isPresent());
     followsVolts = beacons.stream().anyMatch(beacon -> beacon.pace().whenLow().isPresent());
     this.recorder = recorder;
+  }
+
+  @SuppressWarnings("EnumOrdinal") // a table by state
+  private static boolean[] flags(Set<BusState> states) {
+    boolean[] flags = new boolean[BusState.values().length];
+    states.forEach(state -> flags[state.ordinal()] = true);
+    return flags;
   }
 
   /**
@@ -32,15 +46,16 @@ final class Beacons {
    *
    * @param volts at the bus, for beacons whose pace hangs on them
    */
+  @SuppressWarnings("EnumOrdinal") // a table by state
   void observe(BodyState s, boolean quietOver, double volts) {
     boolean may = quietOver && s.computerRuns() && !s.beaconsSilenced;
     boolean everywhere = s.beaconsInEveryState && s.bus != BusState.BOOT;
     s.transmitWatts = 0;
     s.burstWatts = 0;
     boolean any = false;
+    int state = s.bus.ordinal();
     for (int i = 0; i < beacons.size(); i++) {
-      Beacon beacon = beacons.get(i);
-      boolean runs = may && (everywhere || beacon.states().contains(s.bus));
+      boolean runs = may && (everywhere || speaks[i][state]);
       if (runs) {
         run(s, i, volts);
       } else if (!Double.isNaN(s.beaconFrom[i])) {
@@ -86,6 +101,9 @@ final class Beacons {
 
   /** The next time at which a beacon changes its pace by the clock, s. */
   double nextChange(BodyState s) {
+    if (!paced) {
+      return BodyState.NEVER;
+    }
     double next = BodyState.NEVER;
     for (Beacon beacon : beacons) {
       if (beacon.pace().later().isPresent()) {
@@ -109,8 +127,9 @@ final class Beacons {
     return next;
   }
 
+  @SuppressWarnings("EnumOrdinal") // a table by state
   private void observeReceiver(BodyState s) {
-    boolean on = receiverStates.contains(s.bus);
+    boolean on = receives[s.bus.ordinal()];
     if (on && Double.isNaN(s.receiverFrom)) {
       s.receiverFrom = s.seconds;
     } else if (!on && !Double.isNaN(s.receiverFrom)) {

@@ -23,6 +23,9 @@ final class BodyState implements Cloneable {
 
   double structureRate;
 
+  /** Heat in the cells in the last step, W: foretells the next. */
+  double cellWatts;
+
   /** All strings have opened: the battery can be charged and not discharged. */
   boolean protectionOpen;
 
@@ -106,6 +109,10 @@ final class BodyState implements Cloneable {
   // What the voltage must leave to matter; kept by the bus.
   double floorVolts;
   double ceilingVolts;
+
+  // Without a battery that feeds the bus: what array power must leave to matter; kept by the bus.
+  double leastWatts;
+  double mostWatts;
 
   /** Index of the next shadow edge. */
   int nextSunEdge;

@@ -80,9 +80,10 @@ final class Bus {
 
   /** Notes between which voltages at the bus, bursts included, nothing is asked for. */
   void watch(BodyState s) {
+    boolean feeds = Circuit.canDischarge(s);
     double shift = s.thresholdShiftVolts;
-    s.floorVolts = Circuit.canDischarge(s) ? protection.opensBelowVolts(s) : 0;
-    s.ceilingVolts = Double.POSITIVE_INFINITY;
+    s.floorVolts = feeds ? protection.opensBelowVolts(s) : 0;
+    s.ceilingVolts = s.protectionOpen ? protection.closesAboveVolts() : Double.POSITIVE_INFINITY;
     if (s.stringsResting > 0 || s.lowPower || s.bootLoop) {
       s.floorVolts = Double.POSITIVE_INFINITY; // always looked at exactly
     } else if (!s.busOff()) {
@@ -90,12 +91,42 @@ final class Bus {
       double falls = nominal ? thresholds.safeBelowVolts() : thresholds.cutoffVolts();
       s.floorVolts = Math.max(s.floorVolts, Math.max(falls, thresholds.cutoffVolts()) + shift);
       if (s.bus == BusState.SAFE) {
-        s.ceilingVolts = thresholds.nominalAboveVolts() + shift;
+        s.ceilingVolts = Math.min(s.ceilingVolts, thresholds.nominalAboveVolts() + shift);
       }
-    } else if (s.voltageRecovered) {
+    } else if (feeds && s.voltageRecovered) {
       s.floorVolts = Math.max(s.floorVolts, thresholds.recoveryVolts() + shift);
-    } else {
+    } else if (feeds) {
       s.ceilingVolts = thresholds.recoveryVolts() + shift;
+    }
+    watchArrays(s, feeds);
+  }
+
+  /**
+   * How far the last solution is from asking for something, in volts, or watts where no battery
+   * feeds the bus; negative when it does. Told by what {@link #watch} has noted.
+   */
+  double margin(BodyState s, Circuit circuit) {
+    if (!Circuit.canDischarge(s)) {
+      return Math.min(circuit.arrayWatts - s.leastWatts, s.mostWatts - circuit.arrayWatts);
+    }
+    double lowest = s.sagAt == BodyState.NEVER ? circuit.burstVolts : circuit.busVolts;
+    return Math.min(lowest - s.floorVolts, s.ceilingVolts - circuit.busVolts);
+  }
+
+  /** Notes between which array powers nothing is asked for when the battery feeds nothing. */
+  private void watchArrays(BodyState s, boolean feeds) {
+    PowerModel.DeadStart dead = model.bus().deadStart();
+    s.leastWatts = Double.NEGATIVE_INFINITY;
+    s.mostWatts = Double.POSITIVE_INFINITY;
+    if (feeds) {
+      return;
+    }
+    if (!s.busOff()) {
+      s.leastWatts = s.loadWatts + s.burstWatts;
+    } else if (s.voltageRecovered) {
+      s.leastWatts = dead.needsWatts();
+    } else if (dead.fromArraysAlone()) {
+      s.mostWatts = Math.max(dead.needsWatts(), Double.MIN_VALUE);
     }
   }
 

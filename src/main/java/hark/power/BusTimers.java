@@ -12,11 +12,16 @@ final class BusTimers {
   private final PowerModel model;
   private final Onboard onboard;
   private final Bus bus;
+  private final double watchdogSeconds;
+  private final double commandLossSeconds;
 
   BusTimers(PowerModel model, Onboard onboard, Bus bus) {
     this.model = model;
     this.onboard = onboard;
     this.bus = bus;
+    watchdogSeconds = model.bus().watchdogSeconds().orElse(BodyState.NEVER);
+    commandLossSeconds =
+        model.bus().commandLoss().map(PowerModel.CommandLoss::seconds).orElse(BodyState.NEVER);
   }
 
   /** Whether the transmitter may speak as far as the quiet time goes. */
@@ -57,13 +62,11 @@ final class BusTimers {
   }
 
   private double watchdogDue(BodyState s) {
-    return s.watchdogFrom + model.bus().watchdogSeconds().orElse(BodyState.NEVER);
+    return s.watchdogFrom + watchdogSeconds;
   }
 
   private double commandLossDue(BodyState s) {
-    return model.bus().commandLoss().isEmpty()
-        ? BodyState.NEVER
-        : s.commandTimerFrom + model.bus().commandLoss().get().seconds();
+    return s.commandTimerFrom + commandLossSeconds;
   }
 
   private static double unpoweredDue(BodyState s) {
@@ -132,7 +135,7 @@ final class BusTimers {
   }
 
   /** Off and dark for a minute takes power from whatever the arrays kept alive. */
-  private void watchPower(BodyState s, Circuit circuit) {
+  void watchPower(BodyState s, Circuit circuit) {
     if (!s.busOff() || !circuit.dark(s)) {
       s.unpoweredFrom = BodyState.NEVER;
     } else if (s.unpoweredFrom == BodyState.NEVER) {

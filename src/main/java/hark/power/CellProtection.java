@@ -29,6 +29,11 @@ final class CellProtection {
     return volts * series;
   }
 
+  /** Volts at the pack's terminals below which what is all open surely stays open, V. */
+  double closesAboveVolts() {
+    return protection.closeVoltsPerCell() * series;
+  }
+
   /** The weakest connected string opens. */
   void open(BodyState s, Circuit circuit) {
     int string = 0;

@@ -7,6 +7,12 @@ final class Charger {
   /** Less room than this below the voltage limit is none: rounding, not charge, V. */
   private static final double ROOM_VOLTS = 1e-9;
 
+  /** A thermostat with a narrower band than this is followed alone, K. */
+  private static final double LEAST_BAND_KELVIN = 1;
+
+  /** A thermostat that was not foretold may switch so much late, K. */
+  private static final double LATE_KELVIN = 0.1;
+
   private final PowerModel.Battery battery;
   private final PowerModel.Charging charging;
   private final PowerModel.Heater heater;
@@ -86,15 +92,26 @@ final class Charger {
 
   /** Fills in what limits a body that glides. */
   void fill(Lanes to, int i, BodyState s, double celsius) {
-    boolean shut = s.chargeInhibited || s.chargePathOpen || s.chargeEnded;
+    boolean shut = s.chargeInhibited || s.chargePathOpen || s.chargeEnded || s.batteryGone;
     to.limitAmps[i] = shut ? 0 : limitAmps;
     to.limitVolts[i] = limitVolts;
     to.endAmps[i] = charging.endAmps();
     if (s.chargeEnded) {
       to.floorVolts[i] = Math.max(to.floorVolts[i], charging.resumeVolts());
     }
-    to.coldestC[i] = coldest(s, celsius);
-    to.warmestC[i] = warmest(s, celsius);
+    double coldest = coldest(s, celsius);
+    double warmest = warmest(s, celsius);
+    boolean apart = heater != null && heater.offAboveC() - heater.onBelowC() > LEAST_BAND_KELVIN;
+    double mark = s.heating ? warmest : coldest;
+    boolean next = apart && !s.busOff() && mark == mark(s);
+    to.markC[i] = next ? mark : Lanes.FAR;
+    to.markSide[i] = next && !s.heating ? -1 : 1;
+    to.coldestC[i] = Lanes.finite(next && !s.heating ? coldest - LATE_KELVIN : coldest);
+    to.warmestC[i] = Lanes.finite(next && s.heating ? warmest + LATE_KELVIN : warmest);
+  }
+
+  private double mark(BodyState s) {
+    return s.heating ? heater.offAboveC() : heater.onBelowC();
   }
 
   /** Below this temperature thermostat or inhibit switches, °C. */

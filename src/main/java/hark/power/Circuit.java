@@ -20,6 +20,7 @@ final class Circuit extends Junction {
   private final double heaterWatts;
   private final double selfDischargePerSecond;
   private final double damageSoc;
+  private final double lowestSoc;
 
   private double coldOhm;
 
@@ -29,6 +30,7 @@ final class Circuit extends Junction {
   private double triedUsedJoule;
   private double triedServedJoule;
   private double triedResistanceJoule;
+  private double triedCellWatts;
   private double triedCoulombicJoule;
   private double triedSelfJoule;
   private double triedVolts;
@@ -47,6 +49,7 @@ final class Circuit extends Junction {
     heaterWatts = battery.heater().map(PowerModel.Heater::watts).orElse(0.0);
     selfDischargePerSecond = cells.selfDischargePerMonth() / (30 * PowerPhysics.DAY_SECONDS);
     damageSoc = curve.socAt(cells.damageVoltsPerCell() * battery.series());
+    lowestSoc = curve.socAt(0);
     nodes = new ThermalNodes(model.thermal(), light);
   }
 
@@ -121,23 +124,58 @@ final class Circuit extends Junction {
 
   /** Fills in what a body that glides takes from its circuit. */
   void fill(Lanes to, int i, BodyState s) {
-    boolean glides = !s.batteryGone && !s.protectionOpen && !direct && !arrays.swings();
-    to.glides[i] = glides && coulomb > 0 && s.stringsResting == 0;
+    boolean steady = !direct && !arrays.swings() && s.stringsResting == 0 && !s.powerCycling;
+    to.glides[i] = steady && (coulomb > 0 || s.batteryGone);
     if (!to.glides[i]) {
+      to.markC[i] = Lanes.FAR;
+      to.markSide[i] = 1;
       return;
     }
+    if (to.batteryCapacity[i] == 0) {
+      nodes.fill(to, i); // once
+    }
     arrays.fill(to, i, s);
-    nodes.fill(to, i);
-    charger.fill(to, i, s, cellCelsius(s));
-    to.heater[i] = s.heating ? heaterWatts : 0;
+    fillLimits(to, i, s);
+    if (s.batteryGone) {
+      fillWithoutBattery(to, i);
+      return;
+    }
     to.coldOhm[i] = coldOhm;
+    to.coulomb[i] = coulomb;
     to.perCoulomb[i] = 1 / coulomb;
     to.lockPerKelvin[i] = cells.coldLockPerKelvin();
     to.selfPerSecond[i] = selfDischargePerSecond;
     to.lostCharge[i] = 1 - cells.coulombicEfficiency();
-    to.damageSoc[i] = Math.max(damageSoc, curve.socAt(0));
+    to.damageSoc[i] = damageSoc;
+    to.lowestSoc[i] = lowestSoc;
     warm(s, 0);
     fillCurve(to, i, locked);
+  }
+
+  /** Fills in what hangs on thermostat and charger. */
+  void fillLimits(Lanes to, int i, BodyState s) {
+    charger.fill(to, i, s, cellCelsius(s));
+    to.load[i] = s.loadWatts;
+    to.heater[i] = s.heating ? heaterWatts : 0;
+  }
+
+  /** The arrays alone hold the bus at the charge voltage, whatever is drawn. */
+  private void fillWithoutBattery(Lanes to, int i) {
+    to.coldOhm[i] = 0;
+    to.coulomb[i] = 0;
+    to.perCoulomb[i] = 0;
+    to.selfPerSecond[i] = 0;
+    to.limitAmps[i] = 0;
+    to.damageSoc[i] = -Lanes.FAR;
+    to.lowestSoc[i] = -Lanes.FAR;
+    to.offset[i] = chargeVolts;
+    to.slope[i] = 0;
+    to.offsetLoaded[i] = chargeVolts;
+    to.slopeLoaded[i] = 0;
+    to.low[i] = -Lanes.FAR;
+    to.high[i] = Lanes.FAR;
+    to.lowLoaded[i] = -Lanes.FAR;
+    to.highLoaded[i] = Lanes.FAR;
   }
 
   /** Fills in the pieces of the open-circuit curve that hold a body's charge. */
@@ -195,6 +233,7 @@ final class Circuit extends Junction {
     triedServedJoule = servedWatts * step;
     double batteryHeat = amps * amps * ohm + polarisationWatts;
     triedResistanceJoule = batteryHeat * step;
+    triedCellWatts = batteryHeat;
     charge(s, step);
     triedVolts = busVolts;
     double heater = s.heating && feeds ? heaterWatts : 0;
@@ -284,6 +323,7 @@ final class Circuit extends Junction {
     }
     s.soc = triedSoc;
     nodes.keep(s, triedStep);
+    s.cellWatts = triedCellWatts;
     s.usedJoule += triedUsedJoule;
     s.loadJoule += triedServedJoule;
     s.resistanceLossJoule += triedResistanceJoule;

@@ -2,47 +2,82 @@ package hark.power;
 
 /**
  * A step of many bodies at once, for those to which nothing happens in it: the arithmetic of {@link
- * Circuit} and {@link ThermalNodes} for a battery on the bus and a charger that regulates, written
- * as plain loops over arrays so that the processor overlaps and the compiler vectorises them. First
- * everything is tried; then {@link #quiet} says for which bodies the try holds.
+ * Circuit} and {@link ThermalNodes} for a charger that regulates. Loops without branches and of a
+ * few operations each, for those the compiler turns into instructions on eight bodies at a time;
+ * what a branch would choose is chosen by factors of 0 and 1. Everything is tried for all bodies;
+ * {@link #holds} then says whose try holds, and {@link #keep} keeps them.
  */
 final class Glide {
   private static final double KELVIN = PowerPhysics.KELVIN_AT_ZERO_CELSIUS;
+  private static final double COLDEST = PowerPhysics.COLDEST_CELSIUS;
+  private static final double MOST_LOCKED = PowerPhysics.MOST_LOCKED;
+
+  /** What is due so soon after a step happens at its end, s. */
+  private static final double INSTANT = 1e-6;
+
+  /** Makes 0 or 1 of a sign. */
+  private static final double HUGE = 1e200;
+
+  /** Keeps a taper without resistance finite, ohm. */
+  private static final double LEAST_OHM = 1e-9;
+
+  /** Keeps a division by nothing finite: far below any number that matters. */
+  private static final double TINY = 1e-30;
+
+  /** Array power strays by less than this share within a step that no edge cuts. */
+  private static final double STRAY = 0.06;
 
   private final Lanes of;
+  private final double[] celsius;
   private final double[] ohm;
   private final double[] locked;
   private final double[] leak;
+  private final double[] warmth;
   private final double[] given;
+  private final double[] charging;
+  private final double[] carried;
   private final double[] rest;
-  private final double[] loaded;
+  private final double[] emf;
+  private final double[] rise;
+  private final double[] square;
   private final double[] amps;
-  private final double[] root;
+  private final double[] before;
+  private final double[] left;
+  private final double[] decay;
+  private final double[] served;
   private final double[] used;
   private final double[] heat;
   private final double[] lost;
   private final double[] endSoc;
   private final double[] endBattery;
-  private final double[] endStructure;
-  private Stretch at;
-  private double seconds;
+  private final double[] batteryRate;
+  private final double[] structureRate;
+  private final double[] radiated;
+  private final double[] into;
+  private final double[] half;
+  private final double[] bent;
+  private final double[] past;
+  private final double[] due;
+  private Stretch way;
+  private double step;
 
-  /**
-   * Where all bodies are going: light in the middle of the way, and how uncertain it is at its end.
-   */
+  /** Where all bodies are going: how long, and the light in the middle of the way. */
   static final class Stretch {
+    final double to;
     final double step;
-    final double sunlit;
-    final double thrownBack;
     final double irradiance;
+    final double sun;
+    final double back;
     final boolean penumbra;
 
     Stretch(double from, double to, Illumination light, int edge) {
       double middle = from + (to - from) / 2;
+      double sunlit = light.fractionBefore(edge, middle);
+      this.to = to;
       step = to - from;
-      sunlit = light.fractionBefore(edge, middle);
-      thrownBack = light.thrownBackAt(middle, sunlit);
       irradiance = light.irradianceAt(middle);
+      sun = irradiance * sunlit;
+      back = irradiance * light.thrownBackAt(middle, sunlit);
       penumbra = (edge & 1) == 1;
     }
   }
@@ -50,211 +85,344 @@ final class Glide {
   Glide(Lanes lanes) {
     of = lanes;
     int n = lanes.count;
+    celsius = new double[n];
     ohm = new double[n];
     locked = new double[n];
     leak = new double[n];
+    warmth = new double[n];
     given = new double[n];
+    charging = new double[n];
+    carried = new double[n];
     rest = new double[n];
-    loaded = new double[n];
+    emf = new double[n];
+    rise = new double[n];
+    square = new double[n];
     amps = new double[n];
-    root = new double[n];
+    before = new double[n];
+    left = new double[n];
+    decay = new double[n];
+    served = new double[n];
     used = new double[n];
     heat = new double[n];
     lost = new double[n];
     endSoc = new double[n];
     endBattery = new double[n];
-    endStructure = new double[n];
+    batteryRate = new double[n];
+    structureRate = new double[n];
+    radiated = new double[n];
+    into = new double[n];
+    half = new double[n];
+    bent = new double[n];
+    past = new double[n];
+    due = new double[n];
   }
 
-  /** Tries the step for every body. */
-  void attempt(Stretch stretch) {
-    at = stretch;
-    seconds = stretch.step;
-    warm();
-    light();
-    currents();
-    taper();
-    charges();
-    temperatures();
+  /** Tries the step for the bodies from one to another, the latter not included. */
+  void attempt(Stretch stretch, int first, int end) {
+    way = stretch;
+    step = stretch.step;
+    cells(first, end);
+    light(first, end);
+    battery(first, end);
+    if (stretch.sun > 0 || stretch.back > 0) {
+      taper(first, end);
+    }
+    charges(first, end);
+    temperatures(first, end);
+    margins(first, end);
   }
 
-  private void warm() {
+  /**
+   * Foretells where thermostats switch: {@link #switchesAfter} then tells when. The battery's
+   * temperature in a step is its length times watts over (capacity + length · coupling / 2).
+   */
+  void foretell(double seconds) {
     for (int i = 0; i < of.count; i++) {
-      double middle = of.batteryC[i] + of.batteryRate[i] * seconds / 2 + of.shiftKelvin[i];
-      double celsius = Math.max(PowerPhysics.COLDEST_CELSIUS, middle);
-      double below = Math.max(0, PowerPhysics.LOCK_CELSIUS - celsius);
-      double place = PowerPhysics.place(celsius);
-      ohm[i] = of.coldOhm[i] * PowerPhysics.resistanceFactorAt(place);
-      locked[i] = Math.min(PowerPhysics.MOST_LOCKED, of.lockPerKelvin[i] * below);
-      leak[i] = of.selfPerSecond[i] * PowerPhysics.selfDischargeFactorAt(place) * seconds;
+      double across = of.coupling[i] * (of.batteryC[i] - of.structureC[i]);
+      left[i] = of.cellWatts[i] + of.heater[i] - across;
+    }
+    for (int i = 0; i < of.count; i++) {
+      double stiffness = of.batteryCapacity[i] + seconds * of.coupling[i] / 2;
+      double end = of.batteryC[i] + of.shiftKelvin[i] + seconds * left[i] / stiffness;
+      due[i] = (end - of.markC[i]) * of.markSide[i];
     }
   }
 
-  private void light() {
-    double sun = at.irradiance * at.sunlit;
-    double back = at.irradiance * at.thrownBack;
-    double[] sunGain = of.sunGain;
-    double[] backGain = of.backGain;
-    double[] perKelvin = of.perKelvin;
-    double[] structureC = of.structureC;
-    double[] structureRate = of.structureRate;
-    double half = seconds / 2;
-    for (int i = 0; i < given.length; i++) {
-      double celsius = structureC[i] + structureRate[i] * half;
-      double factor = 1 + perKelvin[i] * (celsius - PowerPhysics.ARRAY_CELSIUS);
-      given[i] = (sun * sunGain[i] + back * backGain[i]) * Math.max(0, factor);
+  /** When in the step the thermostat of a body switches, s; infinite when it does not. */
+  double switchesAfter(int i, double seconds) {
+    if (!(due[i] >= 0 && of.glides[i])) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double wanted = of.markC[i] - of.shiftKelvin[i] - of.batteryC[i];
+    if (wanted * of.markSide[i] <= 0) {
+      return 0;
+    }
+    double until = wanted * of.batteryCapacity[i] / (left[i] - wanted * of.coupling[i] / 2);
+    return Math.max(0, Math.min(seconds, until));
+  }
+
+  /** Cells at the middle of the step, foretold from the step before. */
+  private void cells(int first, int end) {
+    double ahead = step / 2;
+    for (int i = first; i < end; i++) {
+      double middle = of.batteryC[i] + of.batteryRate[i] * ahead + of.shiftKelvin[i];
+      celsius[i] = COLDEST + positive(middle - COLDEST);
+    }
+    for (int i = first; i < end; i++) {
+      ohm[i] = LEAST_OHM + of.coldOhm[i] * PowerPhysics.resistanceFactor(celsius[i]);
+    }
+    for (int i = first; i < end; i++) {
+      leak[i] = of.selfPerSecond[i] * step * PowerPhysics.selfDischargeFactor(celsius[i]);
+    }
+    for (int i = first; i < end; i++) {
+      double lock = of.lockPerKelvin[i] * positive(PowerPhysics.LOCK_CELSIUS - celsius[i]);
+      locked[i] = MOST_LOCKED - positive(MOST_LOCKED - lock);
     }
   }
 
-  /** Charging and discharging side by side; one of the two is nothing. */
-  private void currents() {
-    double half = seconds / 2;
-    double[] soc = of.soc;
-    double[] load = of.load;
-    double[] offset = of.offset;
-    double[] slope = of.slope;
-    double[] offsetLoaded = of.offsetLoaded;
-    double[] slopeLoaded = of.slopeLoaded;
-    double[] perCoulomb = of.perCoulomb;
-    double[] limit = of.limitAmps;
-    for (int i = 0; i < amps.length; i++) {
-      double net = given[i] - load[i];
-      double up = Math.max(0, net);
-      double down = Math.min(0, net);
-      double emf = offset[i] + slope[i] * soc[i];
-      double effective = ohm[i] + slope[i] * perCoulomb[i] * half;
-      double in = 2 * up / (emf + Math.sqrt(emf * emf + 4 * effective * up));
-      double reach = soc[i] - locked[i] * (1 - soc[i]);
-      double emfLoaded = offsetLoaded[i] + slopeLoaded[i] * reach;
-      double tangent = slopeLoaded[i] * (1 + locked[i]) * perCoulomb[i] * half;
-      double square = emfLoaded * emfLoaded + 4 * (ohm[i] + tangent) * down;
-      double out = 2 * down / (emfLoaded + Math.sqrt(Math.max(0, square)));
-      amps[i] = Math.min(in, limit[i]) + out;
-      rest[i] = emf;
-      loaded[i] = emfLoaded;
-      root[i] = square;
+  private void light(int first, int end) {
+    double ahead = step / 2;
+    double sun = way.sun;
+    double back = way.back;
+    for (int i = first; i < end; i++) {
+      double middle = of.structureC[i] + of.structureRate[i] * ahead - PowerPhysics.ARRAY_CELSIUS;
+      warmth[i] = positive(1 + of.perKelvin[i] * middle);
+    }
+    for (int i = first; i < end; i++) {
+      given[i] = (sun * of.sunGain[i] + back * of.backGain[i]) * warmth[i];
+    }
+    for (int i = first; i < end; i++) {
+      charging[i] = Math.min(1, positive((given[i] - of.load[i]) * HUGE));
+    }
+    for (int i = first; i < end; i++) {
+      carried[i] = charging[i] + (1 - charging[i]) * of.feeds[i];
+      served[i] = of.load[i] * carried[i];
     }
   }
 
-  /** Where the terminals would pass the charger's voltage, the current tapers. */
-  private void taper() {
-    for (int i = 0; i < amps.length; i++) {
-      double rise = of.slope[i] * of.perCoulomb[i];
-      double kept = 1 - of.lostCharge[i];
-      double top = rest[i] + amps[i] * (ohm[i] + rise * kept * seconds);
-      if (amps[i] > 0 && top > of.limitVolts[i]) {
-        double room = of.limitVolts[i] - rest[i];
-        double tapered = Charger.taper(amps[i], room, rise * kept, ohm[i], seconds);
-        // a taper that may end is for the machine to follow
-        root[i] = of.endAmps[i] > 0 ? -1 : root[i];
-        amps[i] = tapered;
-      }
+  /** One current for the step, at its middle; the curve's slope acts like more resistance. */
+  private void battery(int first, int end) {
+    double ahead = step / 2;
+    for (int i = first; i < end; i++) {
+      rest[i] = of.offset[i] + of.slope[i] * of.soc[i];
+    }
+    for (int i = first; i < end; i++) {
+      double reach = of.soc[i] - locked[i] * (1 - of.soc[i]);
+      emf[i] = of.offsetLoaded[i] + of.slopeLoaded[i] * reach;
+    }
+    for (int i = first; i < end; i++) {
+      emf[i] = charging[i] * rest[i] + (1 - charging[i]) * emf[i];
+    }
+    for (int i = first; i < end; i++) {
+      rise[i] = (1 - charging[i]) * of.slopeLoaded[i] * (1 + locked[i]);
+    }
+    for (int i = first; i < end; i++) {
+      rise[i] = (rise[i] + charging[i] * of.slope[i]) * of.perCoulomb[i];
+    }
+    for (int i = first; i < end; i++) {
+      double source = (ohm[i] + rise[i] * ahead) * (given[i] - of.load[i]);
+      square[i] = emf[i] * emf[i] + 4 * source;
+    }
+    for (int i = first; i < end; i++) {
+      amps[i] = emf[i] + Math.sqrt(positive(square[i]));
+    }
+    for (int i = first; i < end; i++) {
+      double free = 2 * carried[i] * (given[i] - of.load[i]) / amps[i];
+      amps[i] = Math.min(of.limitAmps[i], free);
     }
   }
 
-  private void charges() {
-    double half = seconds / 2;
-    double[] soc = of.soc;
-    double[] load = of.load;
-    double[] slope = of.slope;
-    double[] slopeLoaded = of.slopeLoaded;
-    double[] perCoulomb = of.perCoulomb;
-    double[] lostCharge = of.lostCharge;
-    for (int i = 0; i < amps.length; i++) {
-      double in = Math.max(0, amps[i]);
-      double out = Math.min(0, amps[i]);
-      double rising = slope[i] * perCoulomb[i] * half;
-      double falling = slopeLoaded[i] * (1 + locked[i]) * perCoulomb[i] * half;
-      double charging = in * (rest[i] + in * (ohm[i] + rising));
-      double discharging = out * (loaded[i] + out * (ohm[i] + falling));
-      used[i] = load[i] + charging + discharging;
-      heat[i] = amps[i] * amps[i] * ohm[i] + out * (loaded[i] - rest[i]);
-      lost[i] = in * seconds * lostCharge[i];
-      endSoc[i] = soc[i] + (amps[i] * seconds - lost[i]) * perCoulomb[i] - leak[i];
+  /**
+   * Where the terminals would pass the charger's voltage, the current tapers: as {@link
+   * Charger#taper}, and where they would not, that gives the current as it is.
+   */
+  private void taper(int first, int end) {
+    double perSecond = 1 / step;
+    for (int i = first; i < end; i++) {
+      left[i] = positive(amps[i]);
+      decay[i] = rise[i] * (1 - of.lostCharge[i]);
+    }
+    for (int i = first; i < end; i++) {
+      into[i] = 1 / (left[i] * decay[i] * ohm[i] + TINY);
+      half[i] = of.limitVolts[i] - emf[i];
+    }
+    for (int i = first; i < end; i++) {
+      double constant = positive((half[i] - left[i] * ohm[i]) * ohm[i] * into[i]);
+      before[i] = step - positive(step - constant);
+    }
+    for (int i = first; i < end; i++) {
+      double room = half[i] - left[i] * decay[i] * before[i];
+      lost[i] = room * left[i] * ohm[i] * into[i];
+    }
+    for (int i = first; i < end; i++) {
+      double exponent = (before[i] - step) * left[i] * decay[i] * decay[i] * into[i];
+      decay[i] = 1 - PowerPhysics.exp(positive(exponent + 64) - 64);
+    }
+    for (int i = first; i < end; i++) {
+      double mean = (left[i] * before[i] + lost[i] * decay[i]) * perSecond;
+      amps[i] += positive(mean) - left[i];
     }
   }
 
-  private void temperatures() {
-    double sun = at.irradiance * at.sunlit;
-    double back = at.irradiance * at.thrownBack;
-    double[] load = of.load;
-    double[] heater = of.heater;
-    double[] structureC = of.structureC;
-    double[] batteryC = of.batteryC;
-    double[] coupling = of.coupling;
-    double[] radiation = of.radiation;
-    double[] sunHeat = of.sunHeat;
-    double[] backHeat = of.backHeat;
-    double[] earthHeat = of.earthHeat;
-    double[] structureCapacity = of.structureCapacity;
-    double[] batteryCapacity = of.batteryCapacity;
-    for (int i = 0; i < endSoc.length; i++) {
-      double kelvin = structureC[i] + KELVIN;
-      double cubed = radiation[i] * kelvin * kelvin * kelvin;
-      double across = coupling[i] * (batteryC[i] - structureC[i]);
-      double from = sun * sunHeat[i] + back * backHeat[i] + earthHeat[i];
-      double into = from + load[i] - heater[i] - used[i] + across - cubed * kelvin;
-      double outer = seconds * (4 * cubed + coupling[i]);
-      double inner = seconds * coupling[i];
-      double structure = Math.max(structureCapacity[i] + outer / 2, outer);
-      double battery = Math.max(batteryCapacity[i] + inner / 2, inner);
-      endStructure[i] = structureC[i] + seconds * into / structure;
-      endBattery[i] = batteryC[i] + seconds * (heat[i] + heater[i] - across) / battery;
+  private void charges(int first, int end) {
+    double ahead = step / 2;
+    for (int i = first; i < end; i++) {
+      double volts = emf[i] + amps[i] * (ohm[i] + rise[i] * ahead);
+      used[i] = served[i] + amps[i] * volts;
+    }
+    for (int i = first; i < end; i++) {
+      heat[i] = amps[i] * (amps[i] * ohm[i] + emf[i] - rest[i]);
+    }
+    for (int i = first; i < end; i++) {
+      lost[i] = positive(amps[i]) * step * of.lostCharge[i];
+    }
+    for (int i = first; i < end; i++) {
+      double moved = (amps[i] * step - lost[i]) * of.perCoulomb[i];
+      endSoc[i] = of.soc[i] + moved - leak[i];
     }
   }
 
-  /** Whether nothing can have happened to a body in the tried step. */
-  boolean quiet(int i) {
-    double end = endSoc[i];
-    if (!of.glides[i] || root[i] < 0 || end < of.damageSoc[i]) {
-      return false;
+  private void temperatures(int first, int end) {
+    double sun = way.sun;
+    double back = way.back;
+    for (int i = first; i < end; i++) {
+      double kelvin = of.structureC[i] + KELVIN;
+      radiated[i] = of.radiation[i] * kelvin * kelvin * kelvin;
     }
-    double celsius = Math.max(PowerPhysics.COLDEST_CELSIUS, endBattery[i] + of.shiftKelvin[i]);
-    if (!(celsius > of.coldestC[i] && celsius < of.warmestC[i])) {
-      return false;
+    for (int i = first; i < end; i++) {
+      into[i] = sun * of.sunHeat[i] + back * of.backHeat[i] + of.earthHeat[i];
     }
-    return (end >= Circuit.STEEP_SOC || onPiece(i, end)) && between(i);
+    for (int i = first; i < end; i++) {
+      into[i] += served[i] - of.heater[i] - used[i] - radiated[i] * (of.structureC[i] + KELVIN);
+    }
+    for (int i = first; i < end; i++) {
+      half[i] = of.coupling[i] * (of.batteryC[i] - of.structureC[i]);
+    }
+    for (int i = first; i < end; i++) {
+      double outer = step * (4 * radiated[i] + of.coupling[i]);
+      double stiffness = outer + positive(of.structureCapacity[i] - outer / 2);
+      structureRate[i] = (into[i] + half[i]) / stiffness;
+    }
+    for (int i = first; i < end; i++) {
+      double inner = step * of.coupling[i];
+      double stiffness = inner + positive(of.batteryCapacity[i] - inner / 2);
+      batteryRate[i] = (heat[i] + of.heater[i] - half[i]) / stiffness;
+    }
+    for (int i = first; i < end; i++) {
+      endBattery[i] = of.batteryC[i] + step * batteryRate[i];
+    }
   }
 
-  private boolean onPiece(int i, double end) {
-    double reach = end - locked[i] * (1 - end);
-    return end >= of.low[i]
-        && end < of.high[i]
-        && reach >= of.lowLoaded[i]
-        && reach < of.highLoaded[i];
+  /** How far voltage and charge are past where something would happen; 0 when they are not. */
+  private void margins(int first, int end) {
+    double stray = way.penumbra ? Circuit.PENUMBRA_SLACK * way.irradiance : 0;
+    for (int i = first; i < end; i++) {
+      half[i] = rise[i] * of.coulomb[i] * (endSoc[i] - of.soc[i]) / 2;
+      left[i] = emf[i] + half[i] + amps[i] * ohm[i];
+    }
+    for (int i = first; i < end; i++) {
+      double most = left[i] + Math.abs(half[i]);
+      double below = (of.ceilingVolts[i] - most - PowerPhysics.NEAR_VOLTS) * left[i];
+      past[i] = past(below - stray * of.sunGain[i] * ohm[i]);
+    }
+    for (int i = first; i < end; i++) {
+      double least = left[i] - Math.abs(half[i]);
+      double above = least * (least - of.floorVolts[i] - PowerPhysics.NEAR_VOLTS);
+      double sag = (Circuit.BURST_SLACK * of.burst[i] + stray * of.sunGain[i]) * ohm[i];
+      past[i] += past(least) + past(above - sag);
+    }
+    for (int i = first; i < end; i++) {
+      past[i] += past(square[i]) + past(endSoc[i] - of.lowestSoc[i]);
+    }
+    for (int i = first; i < end; i++) {
+      bent[i] = past(endSoc[i] - of.low[i]) + past(of.high[i] - endSoc[i]);
+    }
+    for (int i = first; i < end; i++) {
+      double cold = PowerPhysics.LOCK_CELSIUS - endBattery[i] - of.shiftKelvin[i];
+      locked[i] = MOST_LOCKED - positive(MOST_LOCKED - of.lockPerKelvin[i] * positive(cold));
+    }
+    for (int i = first; i < end; i++) {
+      double reach = endSoc[i] - locked[i] * (1 - endSoc[i]);
+      bent[i] += past(reach - of.lowLoaded[i]) + past(of.highLoaded[i] - reach);
+    }
+    for (int i = first; i < end; i++) {
+      past[i] += bent[i] * past(endSoc[i] - Circuit.STEEP_SOC);
+    }
+    double to = way.to + INSTANT;
+    for (int i = first; i < end; i++) {
+      past[i] += past(of.wakes[i] - to);
+    }
+    for (int i = first; i < end; i++) {
+      double last = endBattery[i] + of.shiftKelvin[i];
+      past[i] += past(last - of.coldestC[i]) + past(of.warmestC[i] - last);
+    }
   }
 
-  /** Whether the voltage has stayed well between floor and ceiling, a burst included. */
-  private boolean between(int i) {
-    boolean charging = amps[i] > 0 || given[i] >= of.load[i];
-    double slope = charging ? of.slope[i] : of.slopeLoaded[i] * (1 + locked[i]);
-    double start = charging ? rest[i] : loaded[i];
-    double half = slope * (endSoc[i] - of.soc[i]) / 2;
-    double middle = start + half + amps[i] * ohm[i];
-    double least = middle - Math.abs(half);
-    double most = middle + Math.abs(half);
-    double slack = PowerPhysics.NEAR_VOLTS;
-    if (at.penumbra) {
-      slack += Circuit.PENUMBRA_SLACK * at.irradiance * of.sunGain[i] / least * ohm[i];
-    }
-    least -= Circuit.BURST_SLACK * of.burst[i] / least * ohm[i];
-    return least > of.floorVolts[i] + slack && most < of.ceilingVolts[i] - slack;
+  /** The positive part of a number, exactly and without a branch. */
+  private static double positive(double x) {
+    return (x + Math.abs(x)) / 2;
   }
 
-  /** Keeps the try of a body. */
-  void keep(int i, Circuit circuit) {
-    of.coulombicJoule[i] += lost[i] * rest[i];
-    of.selfJoule[i] += leak[i] / of.perCoulomb[i] * rest[i];
-    of.usedJoule[i] += used[i] * seconds;
-    of.loadJoule[i] += of.load[i] * seconds;
-    of.resistanceJoule[i] += heat[i] * seconds;
-    of.soc[i] = endSoc[i];
-    of.batteryRate[i] = (endBattery[i] - of.batteryC[i]) / seconds;
-    of.structureRate[i] = (endStructure[i] - of.structureC[i]) / seconds;
-    of.batteryC[i] = endBattery[i];
-    of.structureC[i] = endStructure[i];
-    if (!onPiece(i, endSoc[i])) {
-      circuit.fillCurve(of, i, locked[i]);
+  /** 0 for what is not negative, else more. */
+  private static double past(double margin) {
+    return Math.abs(margin) - margin;
+  }
+
+  /** Whether the step just tried holds for a body: nothing happens to it. */
+  boolean holds(int i) {
+    return past[i] == 0 && (!of.special[i] || holdsSpecially(i));
+  }
+
+  private boolean holdsSpecially(int i) {
+    boolean ends = of.endAmps[i] > 0 && amps[i] > 0 && before[i] < step; // a taper that may end
+    return of.glides[i] && !ends && (of.feeds[i] == 1 || steady(i));
+  }
+
+  /** Whether arrays that feed the bus alone stay on one side of what matters. */
+  private boolean steady(int i) {
+    double full = way.irradiance * (of.sunGain[i] + of.backGain[i]) * warmth[i];
+    double lowest = way.penumbra ? 0 : given[i] * (1 - STRAY);
+    double highest = (way.penumbra ? full : given[i]) * (1 + STRAY);
+    return lowest >= of.leastWatts[i] && highest < of.mostWatts[i];
+  }
+
+  /** Keeps the tries of bodies from one to another, the latter not included. */
+  void keep(int first, int end) {
+    for (int i = first; i < end; i++) {
+      of.usedJoule[i] += used[i] * step;
     }
+    for (int i = first; i < end; i++) {
+      of.loadJoule[i] += served[i] * step;
+    }
+    for (int i = first; i < end; i++) {
+      of.resistanceJoule[i] += heat[i] * step;
+    }
+    for (int i = first; i < end; i++) {
+      of.coulombicJoule[i] += lost[i] * rest[i];
+    }
+    for (int i = first; i < end; i++) {
+      of.selfJoule[i] += leak[i] * of.coulomb[i] * rest[i];
+    }
+    for (int i = first; i < end; i++) {
+      of.damagedSeconds[i] += step * Math.min(1, past((endSoc[i] - of.damageSoc[i]) * HUGE));
+    }
+    for (int i = first; i < end; i++) {
+      of.structureC[i] += step * structureRate[i];
+    }
+    System.arraycopy(endSoc, first, of.soc, first, end - first);
+    System.arraycopy(endBattery, first, of.batteryC, first, end - first);
+    System.arraycopy(heat, first, of.cellWatts, first, end - first);
+    System.arraycopy(batteryRate, first, of.batteryRate, first, end - first);
+    System.arraycopy(structureRate, first, of.structureRate, first, end - first);
+  }
+
+  /** Whether a kept step has left the pieces of the open-circuit curve it began on. */
+  boolean bends(int i) {
+    return bent[i] != 0;
+  }
+
+  /** Charge that the cold locks at the end of the step, as a share. */
+  double locked(int i) {
+    return locked[i];
   }
 }

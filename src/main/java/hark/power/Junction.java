@@ -11,7 +11,7 @@ class Junction {
   final OpenCircuit curve;
   final Charger charger;
   final boolean direct;
-  private final double chargeVolts;
+  final double chargeVolts;
 
   /** Capacity of the connected strings, C. */
   double coulomb;

@@ -7,16 +7,18 @@ package hark.power;
 final class Lanes {
   final int count;
 
-  /**
-   * Whether a body may glide at all: a battery on the bus, nothing open, a charger that regulates.
-   */
+  /** Whether a body may glide at all: nothing that {@link Glide} does not know. */
   final boolean[] glides;
-
-  /** When something happens on board by the clock, or must be written down, s. */
-  final double[] wakes;
 
   /** Whether the bus is off: then a shadow edge matters. */
   final boolean[] off;
+
+  /** Whether more than margins must be looked at before a step holds. */
+  final boolean[] special;
+
+  // The thermostat: where it switches, °C, and from which side: 1 from below, −1 from above.
+  final double[] markC;
+  final double[] markSide;
 
   // What moves.
   final double[] soc;
@@ -24,11 +26,13 @@ final class Lanes {
   final double[] structureC;
   final double[] batteryRate;
   final double[] structureRate;
+  final double[] cellWatts;
   final double[] usedJoule;
   final double[] loadJoule;
   final double[] resistanceJoule;
   final double[] coulombicJoule;
   final double[] selfJoule;
+  final double[] damagedSeconds;
 
   // Arrays: watts at the bus for each W/m², by the Sun and by light thrown back.
   final double[] sunGain;
@@ -38,6 +42,7 @@ final class Lanes {
   // Battery: voltage without load offset + slope · charge, at rest and under load.
   final double[] coldOhm;
   final double[] perCoulomb;
+  final double[] coulomb;
   final double[] offset;
   final double[] slope;
   final double[] low;
@@ -51,6 +56,7 @@ final class Lanes {
   final double[] selfPerSecond;
   final double[] lostCharge;
   final double[] damageSoc;
+  final double[] lowestSoc;
 
   // Charger and loads.
   final double[] limitAmps;
@@ -59,13 +65,16 @@ final class Lanes {
   final double[] load;
   final double[] heater;
   final double[] burst;
-  final double[] efficiency;
 
   // Between these nothing is asked for.
   final double[] floorVolts;
   final double[] ceilingVolts;
   final double[] coldestC;
   final double[] warmestC;
+
+  // Without a battery that feeds the bus: given more, or less, than so much nothing is asked for.
+  final double[] leastWatts;
+  final double[] mostWatts;
 
   // Heat.
   final double[] sunHeat;
@@ -76,26 +85,46 @@ final class Lanes {
   final double[] structureCapacity;
   final double[] batteryCapacity;
 
+  // When something happens on board by the clock, and when something must be written down, s.
+  final double[] wakes;
+  final double[] records;
+
+  /** 1 where the battery can feed the bus, else 0. */
+  final double[] feeds;
+
+  /** Stands for what is never reached, so that differences stay numbers. */
+  static final double FAR = 1e12;
+
+  /** A number, or one so far out that nothing reaches it. */
+  static double finite(double value) {
+    return value > FAR ? FAR : value < -FAR ? -FAR : value;
+  }
+
   Lanes(int count) {
     this.count = count;
     glides = new boolean[count];
-    wakes = new double[count];
     off = new boolean[count];
+    special = new boolean[count];
+    markC = new double[count];
+    markSide = new double[count];
     soc = new double[count];
     batteryC = new double[count];
     structureC = new double[count];
     batteryRate = new double[count];
     structureRate = new double[count];
+    cellWatts = new double[count];
     usedJoule = new double[count];
     loadJoule = new double[count];
     resistanceJoule = new double[count];
     coulombicJoule = new double[count];
     selfJoule = new double[count];
+    damagedSeconds = new double[count];
     sunGain = new double[count];
     backGain = new double[count];
     perKelvin = new double[count];
     coldOhm = new double[count];
     perCoulomb = new double[count];
+    coulomb = new double[count];
     offset = new double[count];
     slope = new double[count];
     low = new double[count];
@@ -109,17 +138,19 @@ final class Lanes {
     selfPerSecond = new double[count];
     lostCharge = new double[count];
     damageSoc = new double[count];
+    lowestSoc = new double[count];
     limitAmps = new double[count];
     limitVolts = new double[count];
     endAmps = new double[count];
     load = new double[count];
     heater = new double[count];
     burst = new double[count];
-    efficiency = new double[count];
     floorVolts = new double[count];
     ceilingVolts = new double[count];
     coldestC = new double[count];
     warmestC = new double[count];
+    leastWatts = new double[count];
+    mostWatts = new double[count];
     sunHeat = new double[count];
     backHeat = new double[count];
     earthHeat = new double[count];
@@ -127,6 +158,9 @@ final class Lanes {
     coupling = new double[count];
     structureCapacity = new double[count];
     batteryCapacity = new double[count];
+    wakes = new double[count];
+    records = new double[count];
+    feeds = new double[count];
   }
 
   /** Takes over a body that has settled. */
@@ -137,19 +171,37 @@ final class Lanes {
     structureC[i] = s.structureC;
     batteryRate[i] = s.batteryRate;
     structureRate[i] = s.structureRate;
+    cellWatts[i] = s.cellWatts;
     usedJoule[i] = s.usedJoule;
     loadJoule[i] = s.loadJoule;
     resistanceJoule[i] = s.resistanceLossJoule;
     coulombicJoule[i] = s.coulombicLossJoule;
     selfJoule[i] = s.selfDischargeJoule;
-    load[i] = s.loadWatts;
+    damagedSeconds[i] = s.damagedSeconds;
     burst[i] = s.burstWatts;
-    floorVolts[i] = s.floorVolts;
-    ceilingVolts[i] = s.ceilingVolts;
+    floorVolts[i] = finite(s.floorVolts);
+    ceilingVolts[i] = finite(s.ceilingVolts);
+    leastWatts[i] = s.leastWatts;
+    mostWatts[i] = s.mostWatts;
     shiftKelvin[i] = s.temperatureShiftKelvin;
     off[i] = s.busOff();
-    wakes[i] = Math.min(machine.nextEvent(), machine.nextRecord());
+    feeds[i] = Circuit.canDischarge(s) ? 1 : 0;
+    schedule(i, machine);
     machine.circuit.fill(this, i, s);
+    special[i] = !glides[i] || feeds[i] == 0 || endAmps[i] > 0;
+  }
+
+  /** Takes over what a switch of the thermostat has changed. */
+  void limits(int i, Machine machine) {
+    load[i] = machine.s.loadWatts;
+    leastWatts[i] = machine.s.leastWatts;
+    machine.circuit.fillLimits(this, i, machine.s);
+  }
+
+  /** Notes when the body must be woken next. */
+  void schedule(int i, Machine machine) {
+    wakes[i] = finite(machine.nextEvent());
+    records[i] = machine.nextRecord();
   }
 
   /**
@@ -166,10 +218,12 @@ final class Lanes {
     s.structureC = structureC[i];
     s.batteryRate = batteryRate[i];
     s.structureRate = structureRate[i];
+    s.cellWatts = cellWatts[i];
     s.usedJoule = usedJoule[i];
     s.loadJoule = loadJoule[i];
     s.resistanceLossJoule = resistanceJoule[i];
     s.coulombicLossJoule = coulombicJoule[i];
     s.selfDischargeJoule = selfJoule[i];
+    s.damagedSeconds = damagedSeconds[i];
   }
 }

@@ -12,6 +12,9 @@ final class Machine {
   /** Changes that may follow each other at one time; the next step goes on from there. */
   private static final int ROUNDS = 32;
 
+  /** How far beside a foretold crossing the next try aims, in parts of what is near enough. */
+  private static final double AIM = 0.4;
+
   final Circuit circuit;
   final BodyState s;
   private final Onboard onboard;
@@ -87,6 +90,24 @@ final class Machine {
     return nextEvent;
   }
 
+  /** Keeps a place of the grid and tells true, when no more than that is due. */
+  boolean keepGrid(double seconds, double soc) {
+    return recorder.keepGrid(s, seconds, soc);
+  }
+
+  /** Off and on its way past a shadow edge: power that the arrays keep alive may go or come. */
+  void passEdge() {
+    timers.watchPower(s, circuit);
+    findNextEvent();
+  }
+
+  /** The thermostat switches now, and nothing else happens. */
+  void switchHeater() {
+    s.heating = !s.heating;
+    s.loadWatts = load();
+    bus.watch(s);
+  }
+
   /** Goes on to a time. */
   void advanceTo(double end) {
     while (s.seconds < end) {
@@ -128,7 +149,7 @@ final class Machine {
   }
 
   /** Writes down what is due inside the step, without moving the body. */
-  private void look(double target) {
+  void look(double target) {
     while (recorder.next() < target) {
       double due = recorder.next();
       circuit.attempt(s, due - s.seconds);
@@ -146,23 +167,50 @@ final class Machine {
       return false;
     }
     circuit.measureEnd(s);
+    return asksAsMeasured(seconds);
+  }
+
+  private boolean asksAsMeasured(double seconds) {
     return bus.wish(s, circuit, seconds, false) != Bus.Wish.NOTHING
         || (s.sagAt == BodyState.NEVER && bus.wouldSag(s, circuit, seconds));
   }
 
-  /** The first time at which the body asks for something, to a second, or ten for warmth alone. */
+  /**
+   * The first time at which the body asks for something, to a second, or ten for warmth alone: by
+   * the straight line between the margins at both ends, aimed at either side of the mark in turn,
+   * and by halves where that does not close in.
+   */
   private double crossing(double end) {
-    double before = s.seconds;
-    double after = end;
     boolean onlyWarmth = !asksByVolts(end);
     double near = onlyWarmth ? PowerPhysics.SWITCH_SECONDS : PowerPhysics.EDGE_SECONDS;
-    while (after - before > near) {
-      double middle = (before + after) / 2;
-      circuit.attempt(s, middle - s.seconds);
-      if (asks(middle)) {
-        after = middle;
+    double before = s.seconds;
+    double after = end;
+    double past = bus.margin(s, circuit);
+    circuit.measure(s);
+    double room = bus.margin(s, circuit);
+    double side = AIM;
+    double wide = after - before;
+    for (int turn = 1; after - before > near; turn++) {
+      double at = before + (after - before) / 2;
+      boolean closes = after - before < wide;
+      wide = turn % 2 == 0 ? (after - before) / 2 : wide;
+      boolean bracketed = !onlyWarmth && room > 0 && past < 0;
+      if (bracketed && (closes || turn < 3)) {
+        double mark = before + (after - before) * room / (room - past) + side * near;
+        at = Math.max(before + AIM * near, Math.min(after - AIM * near, mark));
+      }
+      circuit.attempt(s, at - s.seconds);
+      circuit.measureEnd(s);
+      boolean asks = circuit.wouldSwitch(s) || asksAsMeasured(at);
+      double margin = bus.margin(s, circuit);
+      if (asks) {
+        after = at;
+        past = margin;
+        side = -AIM;
       } else {
-        before = middle;
+        before = at;
+        room = margin;
+        side = AIM;
       }
     }
     return after;

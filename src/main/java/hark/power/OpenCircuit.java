@@ -139,12 +139,12 @@ public final class OpenCircuit {
 
   /** Lowest state of charge of a piece; the first goes on below. */
   double lowOf(int piece) {
-    return piece == 0 ? Double.NEGATIVE_INFINITY : soc[piece];
+    return piece == 0 ? -Lanes.FAR : soc[piece];
   }
 
   /** State of charge at which a piece ends; the last goes on above. */
   double highOf(int piece) {
-    return piece + 1 == slope.length ? Double.POSITIVE_INFINITY : soc[piece + 1];
+    return piece + 1 == slope.length ? Lanes.FAR : soc[piece + 1];
   }
 
   /** Volts a unit of state of charge on a piece. */

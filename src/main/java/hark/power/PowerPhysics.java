@@ -74,6 +74,11 @@ final class PowerPhysics {
    */
   static final double RESISTANCE_ACTIVATION_KELVIN = 20_000 / 8.314462618;
 
+  private static final double RESISTANCE_INVERSE_KELVIN =
+      1 / (RESISTANCE_CELSIUS + KELVIN_AT_ZERO_CELSIUS);
+
+  private static final double LN_2 = Math.log(2);
+
   /** Charging resumes this far inside the temperature window, K. */
   static final double CHARGE_HYSTERESIS_KELVIN = 1;
 
@@ -109,58 +114,35 @@ final class PowerPhysics {
 
   private PowerPhysics() {}
 
-  private static final double TABLE_COLDEST = -150;
-  private static final double TABLE_WARMEST = 150;
-  private static final double TABLE_STEP = 0.25;
-
-  /** Resistance and self-discharge against temperature, in pairs. */
-  private static final double[] BY_TEMPERATURE = byTemperature();
-
-  private static double[] byTemperature() {
-    double[] pairs = new double[4 + 2 * (int) ((TABLE_WARMEST - TABLE_COLDEST) / TABLE_STEP)];
-    for (int i = 0; i < pairs.length; i += 2) {
-      double celsius = TABLE_COLDEST + i / 2.0 * TABLE_STEP;
-      double inverse =
-          1 / (celsius + KELVIN_AT_ZERO_CELSIUS)
-              - 1 / (RESISTANCE_CELSIUS + KELVIN_AT_ZERO_CELSIUS);
-      pairs[i] = Math.max(1, Math.exp(RESISTANCE_ACTIVATION_KELVIN * inverse));
-      pairs[i + 1] = Math.pow(2, (celsius - SELF_DISCHARGE_CELSIUS) / 10);
-    }
-    return pairs;
-  }
-
   /** The next place of a grid of steps that lies after a time, rounding allowed for, s. */
   static double nextPlace(double stepSeconds, double seconds) {
     return stepSeconds * (Math.floor(seconds / stepSeconds + 1e-9) + 1);
   }
 
-  /** Where a temperature lies in the tables: linear between quarters of a kelvin, within 2e-5. */
-  static double place(double celsius) {
-    double at = (celsius - TABLE_COLDEST) / TABLE_STEP;
-    return Math.max(0, Math.min((TABLE_WARMEST - TABLE_COLDEST) / TABLE_STEP, at));
+  /**
+   * The exponential without a branch, so that loops over bodies stay narrow: the 64th power of its
+   * cubic at a 64th. Relative error below 1e-5 for exponents from −2.7 to 2.7 and below 3e-3 from
+   * −12 to 12; almost nothing from there down to −64, and not meant for less.
+   */
+  static double exp(double exponent) {
+    double y = exponent / 64;
+    double p = 1 + y * (1 + y * (0.5 + y / 6));
+    p *= p;
+    p *= p;
+    p *= p;
+    p *= p;
+    p *= p;
+    return p * p;
   }
 
   /** How many times its value at 25 °C a cell's resistance is; never less than once. */
-  static double resistanceFactorAt(double place) {
-    int k = (int) place;
-    double[] t = BY_TEMPERATURE;
-    return t[2 * k] + (place - k) * (t[2 * k + 2] - t[2 * k]);
+  static double resistanceFactor(double celsius) {
+    double inverse = 1 / (celsius + KELVIN_AT_ZERO_CELSIUS) - RESISTANCE_INVERSE_KELVIN;
+    return exp(RESISTANCE_ACTIVATION_KELVIN / 2 * (inverse + Math.abs(inverse)));
   }
 
   /** How many times its value at 20 °C the self-discharge is. */
-  static double selfDischargeFactorAt(double place) {
-    int k = (int) place;
-    double[] t = BY_TEMPERATURE;
-    return t[2 * k + 1] + (place - k) * (t[2 * k + 3] - t[2 * k + 1]);
-  }
-
-  /** As {@link #resistanceFactorAt}, for a temperature in °C. */
-  static double resistanceFactor(double celsius) {
-    return resistanceFactorAt(place(celsius));
-  }
-
-  /** As {@link #selfDischargeFactorAt}, for a temperature in °C. */
   static double selfDischargeFactor(double celsius) {
-    return selfDischargeFactorAt(place(celsius));
+    return exp(LN_2 / 10 * (celsius - SELF_DISCHARGE_CELSIUS));
   }
 }

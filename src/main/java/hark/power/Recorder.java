@@ -76,6 +76,17 @@ final class Recorder {
     return Math.min(gridDue(), Math.min(probeDue(), checkpointDue()));
   }
 
+  /** Keeps a place of the grid by its charge alone; false, and nothing kept, when more is due. */
+  boolean keepGrid(BodyState s, double seconds, double charge) {
+    if (Math.min(probeDue(), checkpointDue()) <= seconds) {
+      return false;
+    }
+    while (gridDue() <= seconds) {
+      grid(s, charge);
+    }
+    return true;
+  }
+
   /** Keeps what is due by now; the body has settled. */
   void keepNow(BodyState s, Circuit circuit) {
     if (next() > s.seconds) {

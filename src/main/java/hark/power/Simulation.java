@@ -1,6 +1,7 @@
 package hark.power;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -127,7 +128,10 @@ public final class Simulation {
     for (Machine machine : machines) {
       machine.begin();
     }
-    new Fleet(machines, light).fly(request);
+    for (int from = 0; from < machines.length; from += BLOCK) {
+      int to = Math.min(machines.length, from + BLOCK);
+      new Fleet(Arrays.copyOfRange(machines, from, to), light).fly(request);
+    }
     List<BodyHistory> histories = new ArrayList<>();
     for (Machine machine : machines) {
       histories.add(machine.close());
