@@ -119,7 +119,9 @@ const actions = {
     for (const f of form.fields) {
       if (f.type === 'choice' && f.choices && s.draft.values[f.key] === undefined) s.draft.values[f.key] = f.choices[0][0];
     }
-    if (kind === 'station-check' && !s.draft.values.station) s.draft.values.station = firstStation();
+    if (form.place === 'span') s.draft.values.station = '';
+    const stations = form.fields.some((f) => f.key === 'station' && f.type === 'choice');
+    if (stations && !s.draft.values.station) s.draft.values.station = firstStation();
     draw();
   },
   window(id) {

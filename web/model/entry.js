@@ -6,7 +6,7 @@ import { typedTime } from './time.js';
  * A field of the form. `key` is the journal's.
  * @typedef {{key: string, label: string, type: 'text'|'number'|'time'|'choice'|'long',
  *   choices?: [string, string][], hint?: string, more?: boolean}} Field
- * @typedef {{kind: string, label: string, letter: string, place: 'window'|'moment'|'none',
+ * @typedef {{kind: string, label: string, letter: string, place: 'window'|'span'|'moment'|'none',
  *   fields: Field[]}} Form
  */
 
@@ -21,6 +21,9 @@ const FREQUENCY = { key: 'frequency_hz', label: 'Frequency, Hz', type: 'number',
 /** @type {Field} */
 const OBJECT = { key: 'object', label: 'Object followed', type: 'text', more: true };
 
+/** @type {[string, string][]} */
+const YES_NO = [['', 'not said'], ['yes', 'yes'], ['no', 'no']];
+
 /** Every kind the form can log, in the order people need them. @type {Form[]} */
 export const FORMS = [
   { kind: 'heard', label: 'heard', letter: 'h', place: 'window', fields: [
@@ -28,7 +31,9 @@ export const FORMS = [
     { key: 'call_sign', label: 'Call sign, if read', type: 'text' },
     { key: 'form', label: 'Form', type: 'choice', more: true,
       choices: [['', 'not said'], ['carrier', 'carrier'], ['morse', 'Morse'], ['frames', 'frames'], ['fragment', 'a fragment']] },
-    { ...FREQUENCY }, { ...OBJECT }] },
+    { ...FREQUENCY },
+    { key: 'frequency_sd_hz', label: 'Frequency, give or take, Hz', type: 'number', more: true },
+    { ...OBJECT }] },
   { kind: 'nothing-heard', label: 'nothing heard', letter: 'n', place: 'window', fields: [
     { ...WAY },
     { key: 'window_hz', label: 'Half-width listened to, Hz', type: 'number', more: true },
@@ -37,15 +42,64 @@ export const FORMS = [
     { ...FREQUENCY }, { ...OBJECT }] },
   { kind: 'not-listened', label: 'could not listen', letter: 'x', place: 'window', fields: [
     { key: 'why', label: 'Why', type: 'text' }] },
-  { kind: 'telemetry', label: 'battery voltage', letter: '', place: 'moment', fields: [
+  { kind: 'telemetry', label: 'telemetry', letter: '', place: 'moment', fields: [
     { key: 'volts', label: 'Battery, V', type: 'number' },
-    { key: 'volts_sd', label: 'Give or take, V', type: 'number' }] },
+    { key: 'volts_sd', label: 'Give or take, V', type: 'number' },
+    { key: 'amps', label: 'Current into the battery, A', type: 'number', more: true },
+    { key: 'battery_c', label: 'Battery, °C', type: 'number', more: true },
+    { key: 'resets', label: 'Restarts since separation', type: 'number', more: true },
+    { key: 'uptime_s', label: 'Since the last restart, s', type: 'number', more: true },
+    { key: 'beacon_counter', label: 'Beacon counter', type: 'number', more: true },
+    { key: 'mode', label: 'Mode', type: 'choice', more: true,
+      choices: [['', 'not said'], ['boot', 'boot'], ['safe', 'safe'], ['nominal', 'nominal']] },
+    ...['amps', 'battery_c', 'resets', 'uptime_s', 'beacon_counter'].map((key) => /** @type {Field} */ (
+      { key: `${key}_sd`, label: `Give or take, ${key}`, type: 'number', more: true }))] },
   { kind: 'station-check', label: 'station check', letter: '', place: 'moment', fields: [
     { key: 'station', label: 'Station', type: 'choice' },
     { key: 'result', label: 'A satellite known to send was', type: 'choice',
       choices: [['heard', 'heard'], ['missed', 'missed']] },
-    { key: 'level_db', label: 'Level, dB', type: 'number', more: true },
-    { key: 'expected_db', label: 'Level expected, dB', type: 'number', more: true }] },
+    { key: 'level_db', label: 'Level over noise, dB', type: 'number' },
+    { key: 'expected_db', label: 'Level expected, dB', type: 'number' },
+    { key: 'same_band', label: 'In our band', type: 'choice', more: true, choices: YES_NO },
+    { key: 'same_hand', label: 'With our hand of polarisation', type: 'choice', more: true, choices: YES_NO }] },
+  { kind: 'outside-report', label: 'others report', letter: '', place: 'span', fields: [
+    { key: 'place', label: 'Where, degrees north and east', type: 'text', hint: '51.4,-0.2' },
+    { key: 'station', label: 'Who or which station', type: 'text' },
+    { key: 'heard', label: 'They heard it', type: 'choice', choices: [['yes', 'yes'], ['no', 'no']] },
+    { key: 'sensitivity_db', label: 'Better than our first station, dB', type: 'number', more: true },
+    { key: 'clock_sd_s', label: 'Their clock, give or take, s', type: 'number', more: true },
+    { key: 'trust', label: 'Trust, 0 to 1', type: 'number', more: true }] },
+  { kind: 'object', label: 'object', letter: '', place: 'moment', fields: [
+    { key: 'object', label: 'Object', type: 'text' },
+    { key: 'verdict', label: 'It is', type: 'choice',
+      choices: [['confirmed', 'confirmed as ours'], ['excluded', 'not ours']] },
+    { key: 'source', label: 'Who says so', type: 'text', hint: 'catalogue, neighbour, operator' }] },
+  { kind: 'doppler', label: 'Doppler fit', letter: '', place: 'moment', fields: [
+    { key: 'object', label: 'Object that fits', type: 'text' },
+    { key: 'file', label: 'Curve', type: 'text' },
+    { key: 'station', label: 'Measured at', type: 'text', more: true }] },
+  { kind: 'search-result', label: 'recording searched', letter: '', place: 'window', fields: [
+    { key: 'file', label: 'Recording', type: 'text' },
+    { key: 'detected', label: 'A beacon was found', type: 'choice', choices: [['no', 'no'], ['yes', 'yes']] },
+    { key: 'level_db_hz', label: 'Level found, dB·Hz', type: 'number', more: true },
+    { key: 'upper_limit_db_hz', label: 'Would have found, dB·Hz', type: 'number', more: true },
+    { key: 'offset_s', label: 'Searched so much later, s', type: 'number', more: true },
+    { ...OBJECT }] },
+  { kind: 'motion', label: 'motion seen', letter: '', place: 'moment', fields: [
+    { key: 'tumble_s', label: 'Time of one turn, s', type: 'number' },
+    { key: 'tumble_sd_s', label: 'Give or take, s', type: 'number', more: true },
+    { key: 'decay', label: 'Sinks against its neighbours', type: 'choice',
+      choices: [['', 'not said'], ['faster', 'faster'], ['slower', 'slower'], ['same', 'the same']] },
+    { key: 'source', label: 'Seen by', type: 'text', more: true }] },
+  { kind: 'separation', label: 'separation', letter: '', place: 'moment', fields: [
+    { key: 'state', label: 'It is', type: 'choice', choices: [['confirmed', 'confirmed'], ['unknown', 'unknown']] },
+    { key: 'file', label: 'State vector or report', type: 'text' }] },
+  { kind: 'command-sent', label: 'command sent', letter: '', place: 'moment', fields: [
+    { key: 'station', label: 'Station', type: 'choice' },
+    { key: 'command', label: 'Command', type: 'text' },
+    { key: 'acknowledged', label: 'It answered', type: 'choice', choices: YES_NO },
+    { key: 'power_w', label: 'Power, W', type: 'number', more: true },
+    { key: 'repeats', label: 'Sent how often', type: 'number', more: true }] },
   { kind: 'note', label: 'note', letter: '', place: 'moment', fields: [
     { key: 'text', label: 'Words', type: 'long' }] },
   { kind: 'correction', label: 'correction', letter: '', place: 'none', fields: [] },
@@ -71,6 +125,9 @@ export function keysOf(draft, window) {
     keys.station = window?.station ?? v.station ?? '';
     keys.from = window?.from ?? typedTime(v.from ?? '');
     keys.to = window?.to ?? typedTime(v.to ?? '');
+  } else if (form.place === 'span') {
+    keys.from = typedTime(v.from ?? '');
+    keys.to = typedTime(v.to ?? '');
   } else if (form.place === 'moment') {
     keys.at = typedTime(v.at ?? '');
   }

@@ -25,6 +25,7 @@ export function log(s, act) {
             @change=${() => act.kind(f.kind)}><span>${s.keysOn && f.letter ? html`<kbd>${f.letter}</kbd> ` : ''}${f.label}</span></label>`)}
         </fieldset>
         ${form.place === 'window' ? windowFields(s, act) : ''}
+        ${form.place === 'span' ? spanFields(s, act) : ''}
         ${form.place === 'moment' ? input(s, act, { key: 'at', label: 'When, UTC', type: 'time', hint: '2026-10-17 14:03Z' }) : ''}
         ${s.draft.kind === 'correction' ? correction(s, act) : ''}
         ${form.fields.filter((f) => !f.more).map((f) => input(s, act, withStations(f, s)))}
@@ -39,8 +40,13 @@ export function log(s, act) {
     </section>`;
 }
 
+/** @param {State} s @param {Actions} act */
+const spanFields = (s, act) => html`
+      ${input(s, act, { key: 'from', label: 'From, UTC', type: 'time', hint: '2026-10-17 14:03Z' })}
+      ${input(s, act, { key: 'to', label: 'To, UTC', type: 'time', hint: '2026-10-17 14:12Z' })}`;
+
 /** @param {Field} f @param {State} s @returns {Field} */
-const withStations = (f, s) => f.key !== 'station' ? f : {
+const withStations = (f, s) => f.key !== 'station' || f.type !== 'choice' ? f : {
   ...f, choices: stationNames(s).map((name) => /** @type {[string, string]} */ ([name, name])) };
 
 /** @param {State} s */
@@ -60,8 +66,7 @@ function windowFields(s, act) {
       </select></div>
     ${s.draft.window !== OTHER ? '' : html`
       ${input(s, act, withStations({ key: 'station', label: 'Station', type: 'choice' }, s))}
-      ${input(s, act, { key: 'from', label: 'From, UTC', type: 'time', hint: '2026-10-17 14:03Z' })}
-      ${input(s, act, { key: 'to', label: 'To, UTC', type: 'time', hint: '2026-10-17 14:12Z' })}`}
+      ${spanFields(s, act)}`}
     ${s.loggable.find((w) => w.id === s.draft.window)?.when === 'ahead' ? html`
       <p class="soft hint">This window is still to come; the mission’s clock then moves on past its end.</p>` : ''}`;
 }

@@ -21,6 +21,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
 /** Puts the results of diagnosis and plan into the words and order of an {@link Assessment}. */
@@ -91,7 +92,7 @@ final class AssessmentBuilder {
   }
 
   private Assessment.Silence silence() {
-    Optional<Instant> last = Diagnosis.lastHeard(evidence);
+    Optional<Instant> last = Diagnosis.lastHeard(input);
     int silent = 0;
     for (Entry entry : evidence) {
       boolean after = last.map(heard -> entry.evidence().at().isAfter(heard)).orElse(true);
@@ -172,11 +173,14 @@ final class AssessmentBuilder {
   private List<Assessment.EvidenceView> evidenceViews() {
     int[] rows = diagnosis.bitsEntries();
     double[][] bits = diagnosis.bits();
+    double[] tails = diagnosis.entryTail();
     List<Assessment.EvidenceView> list = new ArrayList<>();
     for (int k = 0; k < evidence.size(); k++) {
       Map<String, Double> moved = new LinkedHashMap<>();
+      OptionalDouble tail = OptionalDouble.empty();
       for (int row = 0; row < rows.length; row++) {
         if (rows[row] == k) {
+          tail = OptionalDouble.of(tails[row]);
           for (int c = 0; c < bits[row].length; c++) {
             moved.merge(input.causes().get(c).id(), bits[row][c], Double::sum);
           }
@@ -189,7 +193,8 @@ final class AssessmentBuilder {
               entry.evidence().at(),
               entry.evidence().kind(),
               Words.title(entry),
-              moved));
+              moved,
+              tail));
     }
     return list;
   }

@@ -5,9 +5,12 @@ import hark.ensemble.Diagnosis;
 import hark.ensemble.DiagnosisInput;
 import hark.ensemble.EnergyFan;
 import hark.ensemble.OrbitSource;
+import hark.evidence.CommandSent;
 import hark.evidence.Entry;
 import hark.evidence.Evidence;
 import hark.evidence.EvidenceBook;
+import hark.evidence.OutsideReport;
+import hark.evidence.SearchResult;
 import hark.mission.Mission;
 import hark.orbit.EarthModel;
 import hark.orbit.ElementSet;
@@ -118,6 +121,15 @@ public final class Assessor {
     }
     if (evidence instanceof Evidence.StationCheck check) {
       return check.station();
+    }
+    if (evidence instanceof SearchResult result) {
+      return result.station().orElse("");
+    }
+    if (evidence instanceof OutsideReport report && report.place().isEmpty()) {
+      return report.station().orElse("");
+    }
+    if (evidence instanceof CommandSent sent) {
+      return sent.station();
     }
     return evidence instanceof Evidence.NotListened not ? not.station() : "";
   }

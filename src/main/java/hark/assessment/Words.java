@@ -1,13 +1,21 @@
 package hark.assessment;
 
+import hark.evidence.CommandSent;
+import hark.evidence.DopplerFit;
 import hark.evidence.Entry;
 import hark.evidence.Evidence;
+import hark.evidence.MotionSeen;
+import hark.evidence.ObjectVerdict;
+import hark.evidence.OutsideReport;
+import hark.evidence.SearchResult;
+import hark.evidence.Separation;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
@@ -96,7 +104,7 @@ final class Words {
       return heard.station() + ": heard" + level;
     }
     if (evidence instanceof Evidence.Telemetry telemetry) {
-      return String.format(Locale.ROOT, "battery at %.2f V", telemetry.volts());
+      return telemetry(telemetry);
     }
     if (evidence instanceof Evidence.StationCheck check) {
       return check.station() + ": known satellite " + (check.heard() ? "heard" : "missed");
@@ -104,6 +112,57 @@ final class Words {
     if (evidence instanceof Evidence.NotListened not) {
       return not.station() + ": nobody listened, " + not.why();
     }
-    return evidence instanceof Evidence.Note note ? note.text() : evidence.kind();
+    return evidence instanceof Evidence.Note note ? note.text() : knowledge(evidence);
+  }
+
+  private static String telemetry(Evidence.Telemetry telemetry) {
+    if (telemetry.volts().isPresent()) {
+      return String.format(Locale.ROOT, "battery at %.2f V", telemetry.volts().getAsDouble());
+    }
+    List<String> told = new ArrayList<>();
+    telemetry.readings().keySet().forEach(channel -> told.add(channel.key()));
+    telemetry.mode().ifPresent(mode -> told.add("mode"));
+    return "telemetry: " + String.join(", ", told);
+  }
+
+  private static String knowledge(Evidence evidence) {
+    if (evidence instanceof OutsideReport report) {
+      String who = report.station().orElse("someone elsewhere");
+      return who + " reports: " + (report.heard() ? "heard" : "nothing heard");
+    }
+    if (evidence instanceof SearchResult result) {
+      return "recording searched: " + (result.detected() ? "found" : "nothing found");
+    }
+    if (evidence instanceof ObjectVerdict verdict) {
+      return "object " + verdict.object() + (verdict.confirmed() ? " is ours" : " is not ours");
+    }
+    if (evidence instanceof DopplerFit fit) {
+      return "Doppler curve fits object " + fit.object();
+    }
+    if (evidence instanceof CommandSent sent) {
+      return sent.station() + ": sent " + sent.command();
+    }
+    if (evidence instanceof Separation separation) {
+      return separation.confirmed() ? "separation confirmed" : "separation not confirmed";
+    }
+    return evidence instanceof MotionSeen motion ? motion(motion) : evidence.kind();
+  }
+
+  private static String motion(MotionSeen motion) {
+    List<String> seen = new ArrayList<>();
+    motion
+        .tumbleSeconds()
+        .ifPresent(turn -> seen.add(String.format(Locale.ROOT, "turns once in %.3g s", turn)));
+    motion
+        .decay()
+        .ifPresent(
+            decay ->
+                seen.add(
+                    decay == MotionSeen.Decay.SAME
+                        ? "sinks as its neighbours do"
+                        : "sinks "
+                            + decay.name().toLowerCase(Locale.ROOT)
+                            + " than its neighbours"));
+    return String.join(", ", seen);
   }
 }

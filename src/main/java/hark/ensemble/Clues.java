@@ -1,46 +1,36 @@
 package hark.ensemble;
 
+import hark.evidence.Channel;
+import hark.evidence.DopplerFit;
 import hark.evidence.Entry;
 import hark.evidence.Evidence;
-import hark.link.Way;
-import hark.station.Station;
-import java.time.Instant;
+import hark.evidence.MotionSeen;
+import hark.evidence.ObjectVerdict;
+import hark.evidence.OutsideReport;
+import hark.evidence.SearchResult;
+import hark.evidence.Separation;
+import hark.evidence.Source;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
-/** Turns the record into clues: which sky, which way of listening, which probe. */
+/**
+ * Turns the record into clues: which sky, which way of listening, which probe. Notes, windows that
+ * nobody listened to and releases of which nothing is known have no likelihood.
+ */
 final class Clues {
-  /** Spread of a level read by ear or eye when none is written, dB. Common practice. */
-  private static final double LEVEL_SD_DB = 2;
-
-  /**
-   * Spread of a telemetered voltage when none is written, V. Common practice for an 8-bit channel.
-   */
-  private static final double VOLTS_SD = 0.05;
-
-  /**
-   * A station that works hears a strong satellite nearly always; a deaf one may still hear it,
-   * because a strong satellite proves pointing and cabling, not sensitivity. With level, hand and
-   * band all as expected it proves much more. Judged.
-   */
-  private static final double CHECK_HEARD_IF_WORKS = 0.97;
-
-  private static final double CHECK_HEARD_IF_DEAF = 0.25;
-  private static final double FULL_CHECK_HEARD_IF_DEAF = 0.03;
-  private static final double LEVEL_AS_EXPECTED_DB = 3;
-
   private final DiagnosisInput input;
-  private final Sky sky;
+  private final ListeningClues listening;
   private final List<Clue> clues = new ArrayList<>();
   private final List<Double> probes = new ArrayList<>();
 
   Clues(DiagnosisInput input, Sky sky) {
     this.input = input;
-    this.sky = sky;
+    this.listening = new ListeningClues(input, sky);
     for (int k = 0; k < input.evidence().size(); k++) {
-      add(k, input.evidence().get(k));
+      of(k, input.evidence().get(k)).ifPresent(clues::add);
     }
   }
 
@@ -52,75 +42,92 @@ final class Clues {
     return probes.stream().mapToDouble(Double::doubleValue).toArray();
   }
 
-  private void add(int index, Entry entry) {
+  private Optional<Clue> of(int index, Entry entry) {
     Evidence evidence = entry.evidence();
     if (evidence instanceof Evidence.NothingHeard silence) {
-      SkyWindow window = window(silence.station(), silence.from(), silence.to());
-      Listening listening =
-          listening(silence.station(), silence.way(), silence.windowHz(), silence.object())
-              .shifted(silence.offsetSeconds(), silence.noiseDb());
-      clues.add(new Silence(index, window, listening));
-    } else if (evidence instanceof Evidence.Heard heard) {
-      SkyWindow window = window(heard.station(), heard.from(), heard.to());
-      Listening listening =
-          listening(heard.station(), Optional.empty(), OptionalDouble.empty(), heard.object());
-      double patternSd = input.beacons().get(0).patternSdDb();
-      double sd = Math.hypot(heard.levelSdDb().orElse(LEVEL_SD_DB), patternSd);
-      clues.add(new Sound(index, window, listening, heard.levelDb().orElse(Double.NaN), sd));
-    } else if (evidence instanceof Evidence.Telemetry telemetry) {
-      double seconds = input.seconds(telemetry.at());
-      clues.add(
-          new Volts(
+      return Optional.of(listening.silence(index, silence));
+    }
+    if (evidence instanceof Evidence.Heard heard) {
+      return Optional.of(listening.heard(index, heard));
+    }
+    if (evidence instanceof OutsideReport report) {
+      return Optional.of(listening.outside(index, report));
+    }
+    if (evidence instanceof SearchResult result && result.isPlaced()) {
+      return Optional.of(listening.searched(index, result));
+    }
+    if (evidence instanceof Evidence.StationCheck check) {
+      return Optional.of(check(index, check));
+    }
+    return onBoard(index, evidence).or(() -> object(index, evidence));
+  }
+
+  private Optional<Clue> onBoard(int index, Evidence evidence) {
+    double seconds = input.seconds(evidence.at());
+    if (evidence instanceof Evidence.Telemetry telemetry) {
+      return Optional.of(frame(index, telemetry));
+    }
+    if (evidence instanceof MotionSeen motion) {
+      return Optional.of(
+          new Motion(
               index,
-              probes.size(),
               seconds,
-              telemetry.volts(),
-              telemetry.voltsSd().orElse(VOLTS_SD)));
-      probes.add(seconds);
-    } else if (evidence instanceof Evidence.StationCheck check) {
-      double heardIfDeaf =
-          provesSensitivity(check) ? FULL_CHECK_HEARD_IF_DEAF : CHECK_HEARD_IF_DEAF;
-      double works = check.heard() ? CHECK_HEARD_IF_WORKS : 1 - CHECK_HEARD_IF_WORKS;
-      double deaf = check.heard() ? heardIfDeaf : 1 - heardIfDeaf;
-      clues.add(new Check(index, input.stationIndex(check.station()), works, deaf));
+              motion.tumbleSeconds().orElse(Double.NaN),
+              motion.tumbleSdSeconds().orElse(0),
+              motion.decay()));
     }
+    boolean released = evidence instanceof Separation separation && separation.confirmed();
+    return released ? Optional.of(new Released(index, seconds)) : Optional.empty();
   }
 
-  private static boolean provesSensitivity(Evidence.StationCheck check) {
-    boolean sameAntennaAndBand = check.sameHand().orElse(false) && check.sameBand().orElse(false);
-    boolean bothLevels = check.levelDb().isPresent() && check.expectedDb().isPresent();
-    return sameAntennaAndBand
-        && bothLevels
-        && Math.abs(check.levelDb().getAsDouble() - check.expectedDb().getAsDouble())
-            <= LEVEL_AS_EXPECTED_DB;
-  }
-
-  private SkyWindow window(String station, Instant from, Instant to) {
-    return sky.window(input.stationIndex(station), from, to, List.of());
-  }
-
-  private Listening listening(
-      String stationName, Optional<Way> way, OptionalDouble windowHz, Optional<String> object) {
-    Station station = input.stations().get(input.stationIndex(stationName));
-    int tracked = object.map(input::candidateIndex).orElse(input.likeliestCandidate());
-    Way how = way.orElse(usualWay(input.beacons().get(0), station));
-    return new Listening(how, windowHz.orElse(station.receive().tuningHz()), 0, tracked, 0, 0);
-  }
-
-  /** Chance that a strong known satellite is heard, by the chance that the station works. */
-  static double checkHeard(double works) {
-    return works * CHECK_HEARD_IF_WORKS + (1 - works) * CHECK_HEARD_IF_DEAF;
-  }
-
-  /** How a beacon is listened for when nothing else is said; an unattended station records. */
-  static Way usualWay(BeaconRadio beacon, Station station) {
-    if (station.receive().unattended()) {
-      return Way.RECORDING;
+  private Clue frame(int index, Evidence.Telemetry telemetry) {
+    double seconds = input.seconds(telemetry.at());
+    List<Told> told = new ArrayList<>();
+    for (Map.Entry<Channel, Evidence.Reading> reading : telemetry.readings().entrySet()) {
+      double sd = reading.getValue().sd().orElse(Told.usualSd(reading.getKey()));
+      told.add(new Told(reading.getKey(), reading.getValue().value(), sd));
     }
-    return switch (beacon.form()) {
-      case FRAMES -> Way.DECODER;
-      case MORSE -> Way.EAR;
-      case CARRIER -> Way.WATERFALL;
-    };
+    probes.add(seconds);
+    boolean survives = input.beacons().get(0).telling().counterSurvivesReset();
+    return new Frame(
+        index, probes.size() - 1, seconds, List.copyOf(told), telemetry.mode(), survives);
+  }
+
+  private Optional<Clue> object(int index, Evidence evidence) {
+    if (evidence instanceof ObjectVerdict verdict) {
+      Source source = Source.of(verdict.source());
+      return verdict(index, verdict.object(), verdict.confirmed(), source);
+    }
+    return evidence instanceof DopplerFit fit
+        ? verdict(index, fit.object(), true, Source.DOPPLER)
+        : Optional.empty();
+  }
+
+  /** An object that is no candidate, when confirmed, speaks for none of the candidates. */
+  private Optional<Clue> verdict(int index, String object, boolean confirmed, Source source) {
+    OptionalInt named = input.findCandidate(object);
+    OptionalInt meant =
+        named.isPresent() || !confirmed ? named : input.findCandidate(Candidate.NONE);
+    return meant.isPresent()
+        ? Optional.of(
+            Verdict.of(index, meant.getAsInt(), confirmed, source, input.candidates().size()))
+        : Optional.empty();
+  }
+
+  private Clue check(int index, Evidence.StationCheck check) {
+    int station = input.stationIndex(check.station());
+    return new Check(
+        index,
+        station,
+        check.heard(),
+        check.levelDb().orElse(Double.NaN),
+        check.expectedDb().orElse(Double.NaN),
+        share(check.sameHand()),
+        share(check.sameBand()),
+        input.stations().get(station).receive().beamwidthDeg());
+  }
+
+  private static double share(Optional<Boolean> answer) {
+    return answer.map(yes -> yes ? 1.0 : 0.0).orElse(Check.LIKE_OURS_UNSAID);
   }
 }

@@ -119,23 +119,25 @@ public final class Diagnosis {
     return best;
   }
 
-  /** End of the last reception among entries in force. */
-  public static Optional<Instant> lastHeard(List<Entry> evidence) {
-    return evidence.stream()
+  /** End of the last reception of ours among entries in force. */
+  public static Optional<Instant> lastHeard(DiagnosisInput input) {
+    return input.evidence().stream()
         .map(Entry::evidence)
         .filter(Evidence.Heard.class::isInstance)
-        .map(heard -> ((Evidence.Heard) heard).to())
+        .map(Evidence.Heard.class::cast)
+        .filter(heard -> !input.isForeign(heard))
+        .map(Evidence.Heard::to)
         .max(Comparator.naturalOrder());
   }
 
   /** How a beacon is listened for when nothing else is said. */
   public static Way usualWay(BeaconRadio beacon, Station station) {
-    return Clues.usualWay(beacon, station);
+    return ListeningClues.usualWay(beacon, station);
   }
 
   /** Chance that a known satellite is heard by a station that works with a given probability. */
   public static double checkHeard(double works) {
-    return Clues.checkHeard(works);
+    return Check.heardBy(works);
   }
 
   /** What it was built from. */
@@ -219,6 +221,11 @@ public final class Diagnosis {
    */
   public double[][] bits() {
     return posterior.bits();
+  }
+
+  /** How well each row of {@link #bits} was expected; see {@link Posterior#entryTail}. */
+  public double[] entryTail() {
+    return posterior.entryTail();
   }
 
   /** Predictive tail probability of the evidence. */

@@ -1,11 +1,14 @@
 package hark.ensemble;
 
 import hark.evidence.Entry;
+import hark.evidence.Evidence;
 import hark.orbit.EarthModel;
 import hark.station.Station;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 /**
  * Everything a diagnosis depends on.
@@ -90,11 +93,25 @@ public record DiagnosisInput(
 
   /** Index of a candidate by its catalogue number; the likeliest when it is not among them. */
   int candidateIndex(String objectId) {
-    for (int k = 0; k < candidates.size(); k++) {
-      if (candidates.get(k).objectId().equals(objectId)) {
-        return k;
-      }
-    }
-    return likeliestCandidate();
+    return findCandidate(objectId).orElse(likeliestCandidate());
+  }
+
+  /** Index of a candidate by its catalogue number. */
+  OptionalInt findCandidate(String objectId) {
+    return IntStream.range(0, candidates.size())
+        .filter(k -> candidates.get(k).objectId().equals(objectId))
+        .findFirst();
+  }
+
+  /**
+   * True when a call sign was read that is none of our beacons'; unknown call signs of our own say
+   * nothing.
+   */
+  boolean isForeign(Evidence.Heard heard) {
+    List<String> ours =
+        beacons.stream().flatMap(beacon -> beacon.telling().callSign().stream()).toList();
+    return heard.callSign().isPresent()
+        && !ours.isEmpty()
+        && ours.stream().noneMatch(heard.callSign().get()::equalsIgnoreCase);
   }
 }

@@ -217,7 +217,7 @@ public final class EventTrial {
     double duration = input.body().typical().beacons().get(index).durationSeconds();
     Detector detector =
         Detector.of(
-            Clues.usualWay(beacon, station),
+            ListeningClues.usualWay(beacon, station),
             beacon.requiredSnrDb(),
             duration,
             beacon.bandwidthHz());

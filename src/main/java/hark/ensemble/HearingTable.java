@@ -21,6 +21,7 @@ final class HearingTable {
   private final int nodes;
   private final float[] snrDb;
   private final float[] offsetHz;
+  private final float[] carrierHz;
   private final float[] gate;
   private final double lossDb;
   private final Band band;
@@ -46,17 +47,25 @@ final class HearingTable {
   }
 
   /**
-   * A table over samples by {@code [sample · nodes + node]}, which it keeps: tables of several
-   * modes share what is the same.
+   * What is met, by {@code [sample · nodes + node]}.
    *
    * @param snrDb level over noise; {@link #BELOW_MASK} where nothing is seen
    * @param offsetHz carrier from the middle of the band
+   * @param carrierHz carrier above the nominal frequency, whatever is listened to
+   */
+  record Met(float[] snrDb, float[] offsetHz, float[] carrierHz) {}
+
+  /**
+   * A table over samples by {@code [sample · nodes + node]}, which it keeps: tables of several
+   * modes share what is the same.
+   *
    * @param lossDb taken off every level
    */
-  HearingTable(int nodes, float[] snrDb, float[] offsetHz, double lossDb, Band band) {
+  HearingTable(int nodes, Met met, double lossDb, Band band) {
     this.nodes = nodes;
-    this.snrDb = snrDb;
-    this.offsetHz = offsetHz;
+    this.snrDb = met.snrDb();
+    this.offsetHz = met.offsetHz();
+    this.carrierHz = met.carrierHz();
     this.lossDb = lossDb;
     this.band = band;
     gate = new float[snrDb.length];
@@ -163,6 +172,22 @@ final class HearingTable {
       return edge(beyond, low, high) - loss;
     }
     return low + beyond * (high - low) - loss;
+  }
+
+  /**
+   * What arrives of a burst above the mask is so far above the nominal frequency, Hz, with the
+   * member's own carrier shift.
+   */
+  double carrierHz(Bursts bursts, int i, int node) {
+    int low = Math.min(bursts.cell[i], bestDb.length - 2) * nodes + node;
+    int high = low + nodes;
+    float beyond = bursts.beyond[i];
+    boolean both = snrDb[low] != BELOW_MASK && snrDb[high] != BELOW_MASK;
+    float carrier =
+        both
+            ? carrierHz[low] + beyond * (carrierHz[high] - carrierHz[low])
+            : snrDb[low] == BELOW_MASK ? carrierHz[high] : carrierHz[low];
+    return carrier + bursts.shiftHz[i];
   }
 
   /**

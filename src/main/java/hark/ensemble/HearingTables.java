@@ -88,10 +88,12 @@ final class HearingTables {
               (there.shiftHz[i]
                   - mode.dopplerFactor() * aim.shiftHz[i]
                   + node.carrierErrorHz()
-                  + mode.tunedLowHz());
+                  + mode.tunedLowHz()
+                  + listening.beaconAboveHz(beacon.frequencyHz()));
     }
     double loss = mode.lossDb() + (mode.otherHand() ? otherHandDb() : 0);
-    return new HearingTable(width, aim.snrDb, offset, loss, band);
+    return new HearingTable(
+        width, new HearingTable.Met(aim.snrDb, offset, there.carrierHz), loss, band);
   }
 
   private double otherHandDb() {
@@ -110,6 +112,9 @@ final class HearingTables {
     final float[] levelDb;
     final double[] shiftHz;
 
+    /** What arrives, above the nominal frequency, Hz. */
+    final float[] carrierHz;
+
     Seen(List<Node> nodes) {
       int width = nodes.size();
       east = new double[count * width];
@@ -117,6 +122,7 @@ final class HearingTables {
       up = new double[count * width];
       levelDb = new float[count * width];
       shiftHz = new double[count * width];
+      carrierHz = new float[count * width];
       PassGeometry.Point point = new PassGeometry.Point();
       double fixed = fixedDb();
       for (int n = 0; n < width; n++) {
@@ -137,6 +143,7 @@ final class HearingTables {
                   + LinkBudget.atmosphereLossDb(point.elevationDeg());
           levelDb[i] = (float) (node.radiatedDbm() + fixed - pathDb);
           shiftHz[i] = Doppler.shiftHz(beacon.frequencyHz(), point.rangeRate);
+          carrierHz[i] = (float) (shiftHz[i] + node.carrierErrorHz());
         }
       }
     }

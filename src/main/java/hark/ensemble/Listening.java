@@ -1,6 +1,7 @@
 package hark.ensemble;
 
 import hark.link.Way;
+import java.util.OptionalDouble;
 
 /**
  * How a station listens through a window.
@@ -11,6 +12,7 @@ import hark.link.Way;
  * @param tracked index of the candidate that is followed
  * @param extraGainDb a larger antenna than the station's own, dB
  * @param extraNoiseDb noise above the usual in that hour, dB
+ * @param frequencyHz middle of the band listened to, before Doppler; NaN for each beacon's own
  */
 public record Listening(
     Way way,
@@ -18,9 +20,38 @@ public record Listening(
     double offsetSeconds,
     int tracked,
     double extraGainDb,
-    double extraNoiseDb) {
+    double extraNoiseDb,
+    double frequencyHz) {
+  /** Tuned to each beacon's own frequency. */
+  public Listening(
+      Way way,
+      double windowHz,
+      double offsetSeconds,
+      int tracked,
+      double extraGainDb,
+      double extraNoiseDb) {
+    this(way, windowHz, offsetSeconds, tracked, extraGainDb, extraNoiseDb, Double.NaN);
+  }
+
   /** The same, pointed and tuned so much later, in so much more noise. */
   Listening shifted(double seconds, double noiseDb) {
-    return new Listening(way, windowHz, seconds, tracked, extraGainDb, noiseDb);
+    return new Listening(way, windowHz, seconds, tracked, extraGainDb, noiseDb, frequencyHz);
+  }
+
+  /** The same with another frequency in the middle, Hz; empty leaves it as it is. */
+  Listening tunedTo(OptionalDouble hertz) {
+    double middle = hertz.orElse(frequencyHz);
+    return new Listening(way, windowHz, offsetSeconds, tracked, extraGainDb, extraNoiseDb, middle);
+  }
+
+  /** The same, better by so many dB. */
+  Listening better(double decibel) {
+    double gain = extraGainDb + decibel;
+    return new Listening(way, windowHz, offsetSeconds, tracked, gain, extraNoiseDb, frequencyHz);
+  }
+
+  /** How far a beacon's frequency lies above the middle of the band listened to, Hz. */
+  double beaconAboveHz(double beaconHz) {
+    return Double.isNaN(frequencyHz) ? 0 : beaconHz - frequencyHz;
   }
 }

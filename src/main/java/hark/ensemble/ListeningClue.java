@@ -1,6 +1,9 @@
 package hark.ensemble;
 
-/** Someone listened through a window: depends on the member, the node and the station. */
+/**
+ * Someone listened at one of our stations: depends on the member, the node and the station's
+ * health.
+ */
 sealed interface ListeningClue extends Clue permits Silence, Sound {
   /** When and where, with the sky of every candidate. */
   SkyWindow window();

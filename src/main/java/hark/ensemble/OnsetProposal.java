@@ -49,7 +49,7 @@ final class OnsetProposal {
   /** The proposal that the record asks for. */
   static OnsetProposal of(DiagnosisInput input) {
     double heard =
-        Diagnosis.lastHeard(input.evidence())
+        Diagnosis.lastHeard(input)
             .map(input::seconds)
             .orElse(input.body().typical().quietSeconds());
     double[] silences =

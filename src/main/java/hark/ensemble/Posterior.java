@@ -181,6 +181,14 @@ public final class Posterior {
     return BodyList.of(input, weighed.light(), population, jackknife.whole().member());
   }
 
+  /**
+   * How well each row of {@link #bits} was expected, all evidence weighed: the chance of its
+   * outcome, or for telemetered numbers the two-sided tail, 0…1.
+   */
+  public double[] entryTail() {
+    return Misfit.byClue(population, weighing, jackknife.whole().member(), weighed.clues());
+  }
+
   /** Number of simulated bodies. */
   public int bodies() {
     return population.bodies.size();

@@ -1,6 +1,7 @@
 package hark.ensemble;
 
 import hark.link.Way;
+import java.util.List;
 
 /**
  * Computes what members let stations meet, and remembers it for members that share the answer.
@@ -13,10 +14,20 @@ final class Receptions {
    */
   static final double SLIP = 0.03;
 
+  /**
+   * Gauss–Hermite nodes and weights for the standard normal, three points (Abramowitz and Stegun,
+   * table 25.10): the clock of somebody else, whom nobody asks again.
+   */
+  private static final double[] CLOCK = {-1.7320508075688772, 0, 1.7320508075688772};
+
+  private static final double[] CLOCK_WEIGHT = {1.0 / 6, 2.0 / 3, 1.0 / 6};
+
+  private final List<BeaconRadio> beacons;
   private final Ear ear;
   private final HeardMemory memory;
 
-  Receptions(Ear ear, int entries, int bodies) {
+  Receptions(List<BeaconRadio> beacons, Ear ear, int entries, int bodies) {
+    this.beacons = beacons;
     this.ear = ear;
     this.memory = new HeardMemory(entries, bodies);
   }
@@ -29,6 +40,46 @@ final class Receptions {
   Heard of(ListeningClue clue, Member member, Body body, HearingTable[][] tables) {
     return memory.get(
         clue.entry(), member, clue.window().to(), () -> hear(clue, member, body, tables));
+  }
+
+  /** Windows in which somebody else may really have listened, by the error of the clock there. */
+  static SkyWindow[] windows(OutsideClue clue) {
+    SkyWindow[] windows = new SkyWindow[CLOCK.length];
+    for (int k = 0; k < windows.length; k++) {
+      windows[k] = clue.window().shifted(CLOCK[k] * clue.clockSdSeconds());
+    }
+    return windows;
+  }
+
+  /**
+   * What a report of somebody else says of a member.
+   *
+   * @param tables by {@code [window][beacon]}, for {@link #windows}
+   */
+  Heard of(OutsideClue clue, Member member, Body body, HearingTable[][] tables) {
+    SkyWindow[] windows = windows(clue);
+    double until = windows[windows.length - 1].to();
+    return memory.get(
+        clue.entry(), member, until, () -> report(clue, windows, member, body, tables));
+  }
+
+  private Heard report(
+      OutsideClue clue, SkyWindow[] windows, Member member, Body body, HearingTable[][] tables) {
+    double[] detect = new double[tables[0][0].nodes()];
+    for (int k = 0; k < windows.length; k++) {
+      Bursts bursts = Bursts.of(member, body, windows[k].from(), windows[k].to());
+      double[] noticed =
+          bursts.count == 0 ? null : detect(clue.listening().way(), bursts, tables[k]);
+      for (int n = 0; n < detect.length; n++) {
+        detect[n] += noticed == null ? 0 : CLOCK_WEIGHT[k] * noticed[n];
+      }
+    }
+    double[] likelihood = new double[detect.length];
+    for (int n = 0; n < likelihood.length; n++) {
+      likelihood[n] = clue.likelihood(detect[n]);
+    }
+    double[][] alone = {likelihood};
+    return new Heard(alone, clue.likelihood(0), alone, clue.likelihood(0));
   }
 
   /** Forgets what was remembered of a body. */
@@ -51,7 +102,11 @@ final class Receptions {
           tables[m] == null ? null : detect(clue.listening().way(), bursts, tables[m]);
       if (detect != null) {
         HearingTable[] byBeacon = tables[m];
-        Reception met = new Reception(detect, n -> Ear.strongestDb(bursts, byBeacon, n));
+        Reception met =
+            new Reception(
+                detect,
+                n -> Ear.strongestDb(bursts, byBeacon, n),
+                (pitch, n) -> pitch.density(bursts, byBeacon, beacons, n));
         likelihood[m] = new double[detect.length];
         outcome[m] = clue.readsNumber() ? new double[detect.length] : likelihood[m];
         for (int n = 0; n < detect.length; n++) {

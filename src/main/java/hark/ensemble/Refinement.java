@@ -66,7 +66,12 @@ final class Refinement {
     this.input = input;
     this.growth = growth;
     this.first = growth.population();
-    sharp = clues.stream().filter(BodyClue.class::isInstance).map(BodyClue.class::cast).toList();
+    sharp =
+        clues.stream()
+            .filter(BodyClue.class::isInstance)
+            .map(BodyClue.class::cast)
+            .filter(BodyClue::hasResidual)
+            .toList();
     for (int s = 0; s < first.sets.size(); s++) {
       batches.add(new ArrayList<>());
     }

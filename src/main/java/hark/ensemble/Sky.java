@@ -145,6 +145,13 @@ public final class Sky {
     return new SkyWindow(stationIndex, input.seconds(from), input.seconds(to), paths, passes);
   }
 
+  /** The window at any place, with paths as much wider as the clock there may be wrong. */
+  SkyWindow elsewhere(Station station, Instant from, Instant to, double clockSdSeconds) {
+    long margin = (long) Math.ceil(2 * clockSdSeconds);
+    List<PassGeometry> paths = paths(station, from.minusSeconds(margin), to.plusSeconds(margin));
+    return new SkyWindow(-1, input.seconds(from), input.seconds(to), paths, List.of());
+  }
+
   private List<PassGeometry> paths(Station station, Instant from, Instant to) {
     Instant start = from.minusMillis((long) (1000 * MARGIN_SECONDS));
     int count =

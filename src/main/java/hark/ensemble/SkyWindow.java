@@ -7,7 +7,7 @@ import java.util.Optional;
 /**
  * A stretch of time at one station with the path of each candidate over it.
  *
- * @param station index into the mission's stations
+ * @param station index into the mission's stations; −1 for a place that is none of them
  * @param from start, s since separation
  * @param to end, s since separation
  * @param paths one for each candidate, in their order
@@ -15,4 +15,9 @@ import java.util.Optional;
  *     in it
  */
 public record SkyWindow(
-    int station, double from, double to, List<PassGeometry> paths, List<Optional<Pass>> passes) {}
+    int station, double from, double to, List<PassGeometry> paths, List<Optional<Pass>> passes) {
+  /** The same, so much later, s. */
+  SkyWindow shifted(double seconds) {
+    return new SkyWindow(station, from + seconds, to + seconds, paths, passes);
+  }
+}

@@ -1,29 +1,45 @@
 package hark.ensemble;
 
+import java.util.Optional;
+
 /**
  * Heard, and taken for ours. Either ours was detected, or something else was taken for it.
  *
+ * @param notOurs chance that something else is taken for ours in such a window, by what was heard
  * @param levelDb over noise; NaN when not written down
  * @param sdDb spread of that reading and of the antenna's pattern together
+ * @param pitch the frequency, where it was measured
  */
-record Sound(int entry, SkyWindow window, Listening listening, double levelDb, double sdDb)
+record Sound(
+    int entry,
+    SkyWindow window,
+    Listening listening,
+    double notOurs,
+    double levelDb,
+    double sdDb,
+    Optional<Pitch> pitch)
     implements ListeningClue {
-  /**
-   * Something else was taken for ours: a neighbour or interference, per window. Prior of the
-   * design's nuisances.
-   */
-  private static final double NOT_OURS = 0.02;
-
   /** Levels of what is not ours may lie anywhere in so many dB. */
   private static final double NOT_OURS_SPREAD_DB = 30;
 
   @Override
   public double likelihood(Reception reception, int node) {
-    boolean level = readsNumber();
-    double notOurs = level ? NOT_OURS / NOT_OURS_SPREAD_DB : NOT_OURS;
     double detected = reception.detected(node);
-    double density = level && detected > 0 ? levelDensity(reception.strongestDb(node)) : 1;
-    return notOurs + (1 - NOT_OURS) * detected * density;
+    double strange = notOurs;
+    double ours = (1 - notOurs) * detected;
+    if (hasLevel()) {
+      strange /= NOT_OURS_SPREAD_DB;
+      ours *= detected > 0 ? levelDensity(reception.strongestDb(node)) : 1;
+    }
+    if (pitch.isPresent()) {
+      strange /= Pitch.NOT_OURS_SPREAD_HZ;
+      ours *= detected > 0 ? reception.density(pitch.get(), node) : 0;
+    }
+    return strange + ours;
+  }
+
+  private boolean hasLevel() {
+    return !Double.isNaN(levelDb);
   }
 
   private double levelDensity(double expectedDb) {
@@ -32,11 +48,11 @@ record Sound(int entry, SkyWindow window, Listening listening, double levelDb, d
 
   @Override
   public boolean readsNumber() {
-    return !Double.isNaN(levelDb);
+    return hasLevel() || pitch.isPresent();
   }
 
   @Override
   public double outcome(Reception reception, int node) {
-    return NOT_OURS + (1 - NOT_OURS) * reception.detected(node);
+    return notOurs + (1 - notOurs) * reception.detected(node);
   }
 }

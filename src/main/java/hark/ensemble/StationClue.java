@@ -5,14 +5,9 @@ sealed interface StationClue extends Clue permits Check {
   /** Index of the station. */
   int station();
 
-  /** Chance of what was met when the station works. */
-  double ifWorks();
+  /** Chance, or density where a level was read, of what was met in a mode of its health. */
+  double likelihood(StationMode mode);
 
-  /** The same when it is deaf. */
-  double ifDeaf();
-
-  /** The same in any mode of its health; a kind of clue that can tell faults apart says more. */
-  default double likelihood(StationMode mode) {
-    return mode.works() ? ifWorks() : ifDeaf();
-  }
+  /** Chance of this kind of outcome, whatever level was read. */
+  double outcome(StationMode mode);
 }

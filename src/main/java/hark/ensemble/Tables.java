@@ -18,26 +18,40 @@ final class Tables {
       Listening listening,
       HearingNodes nodes,
       List<StationMode> modes) {
-    return of(input, window, listening, nodes, IntStream.range(0, nodes.count()), modes);
+    Station station = input.stations().get(window.station());
+    int[] all = IntStream.range(0, nodes.count()).toArray();
+    return of(input, station, window, listening, nodes, all, modes);
+  }
+
+  /** The same at a station of somebody else that works as believed, by beacon. */
+  static HearingTable[] elsewhere(
+      DiagnosisInput input,
+      Station station,
+      SkyWindow window,
+      Listening listening,
+      HearingNodes nodes) {
+    List<StationMode> works = List.of(StationMode.asBelieved(1));
+    int[] all = IntStream.range(0, nodes.count()).toArray();
+    return of(input, station, window, listening, nodes, all, works)[0];
   }
 
   /** One node alone at a station that works as believed, by beacon. */
   static HearingTable[] of(
       DiagnosisInput input, SkyWindow window, Listening listening, HearingNodes nodes, int node) {
     List<StationMode> works = List.of(StationMode.asBelieved(1));
-    return of(input, window, listening, nodes, IntStream.of(node), works)[0];
+    Station station = input.stations().get(window.station());
+    return of(input, station, window, listening, nodes, new int[] {node}, works)[0];
   }
 
   private static HearingTable[][] of(
       DiagnosisInput input,
+      Station station,
       SkyWindow window,
       Listening listening,
       HearingNodes nodes,
-      IntStream which,
+      int[] chosen,
       List<StationMode> modes) {
-    Station station = input.stations().get(window.station());
     int mistaken = StationModes.mistaken(input, listening.tracked());
-    int[] chosen = which.toArray();
     HearingTable[][] tables = new HearingTable[modes.size()][];
     for (int m = 0; m < tables.length; m++) {
       tables[m] = modes.get(m).isDeaf() ? null : new HearingTable[input.beacons().size()];
@@ -61,15 +75,17 @@ final class Tables {
       DiagnosisInput input, SkyWindow window, BeaconRadio beacon, HearingNodes nodes, int n) {
     Instant middle = input.instant(0.5 * (window.from() + window.to()));
     double sd = input.candidates().get(nodes.object()[n]).sdSeconds(middle, input.now());
-    StationDoubts doubts = input.stations().get(window.station()).doubts();
+    int station = window.station();
+    boolean ours = station >= 0;
+    StationDoubts doubts = ours ? input.stations().get(station).doubts() : null;
     return new HearingTables.Node(
         nodes.object()[n],
         nodes.alongTrackZ()[n] * sd,
         beacon.radiated().quantile(nodes.powerQuantile()[n])
             - medianBelowMeanDb(beacon.patternSdDb()),
         beacon.frequencyErrorHz().quantile(nodes.frequencyQuantile()[n]),
-        nodes.clockZ()[window.station()][n] * doubts.clockSdSeconds(),
-        nodes.azimuthZ()[window.station()][n] * doubts.azimuthSdDeg());
+        ours ? nodes.clockZ()[station][n] * doubts.clockSdSeconds() : 0,
+        ours ? nodes.azimuthZ()[station][n] * doubts.azimuthSdDeg() : 0);
   }
 
   /** A level that is normal in dB has its median below its mean power by σ²·ln 10/20. */

@@ -1,6 +1,7 @@
 package hark.ensemble;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.BiFunction;
 
@@ -25,7 +26,7 @@ final class Weigher {
       int bodies,
       BiFunction<DiagnosisInput, Integer, List<StationMode>> modesOf) {
     this.input = input;
-    this.receptions = new Receptions(ear, input.evidence().size(), bodies);
+    this.receptions = new Receptions(input.beacons(), ear, input.evidence().size(), bodies);
     for (int s = 0; s < input.stations().size(); s++) {
       modes.add(modesOf.apply(input, s));
     }
@@ -51,6 +52,15 @@ final class Weigher {
    * listening.
    */
   HearingTable[][] tables(Clue clue, HearingNodes group) {
+    if (clue instanceof OutsideClue outside) {
+      SkyWindow[] windows = Receptions.windows(outside);
+      HearingTable[][] tables = new HearingTable[windows.length][];
+      for (int k = 0; k < tables.length; k++) {
+        tables[k] =
+            Tables.elsewhere(input, outside.station(), windows[k], outside.listening(), group);
+      }
+      return tables;
+    }
     return clue instanceof ListeningClue listened
         ? Tables.of(
             input,
@@ -72,14 +82,26 @@ final class Weigher {
     if (clue instanceof BodyClue told) {
       state.multiply(told.likelihood(member, body));
     } else if (clue instanceof StationClue check) {
-      double[] byMode =
-          modes.get(check.station()).stream().mapToDouble(check::likelihood).toArray();
-      state.multiplyHealth(check.station(), byMode);
+      return check(check, state);
+    } else if (clue instanceof OutsideClue outside) {
+      double[] likelihood = receptions.of(outside, member, body, tables).likelihood()[0];
+      state.multiplyNodes(n -> likelihood[n]);
     } else {
       NodeClue known = (NodeClue) clue;
       state.multiplyNodes(n -> known.likelihood(state.nodes(), n));
     }
     return state.total();
+  }
+
+  private double check(StationClue clue, NodeState state) {
+    List<StationMode> all = modes.get(clue.station());
+    double[][] outcome = new double[all.size()][state.nodes().count()];
+    for (int m = 0; m < outcome.length; m++) {
+      Arrays.fill(outcome[m], clue.outcome(all.get(m)));
+    }
+    double total = state.totalIf(clue.station(), outcome, 1);
+    state.multiplyHealth(clue.station(), all.stream().mapToDouble(clue::likelihood).toArray());
+    return total;
   }
 
   private static double listen(ListeningClue clue, Heard heard, NodeState state) {

@@ -54,8 +54,7 @@ final class CorrectionText {
     TreeSet<String> known = new TreeSet<>();
     EvidenceKinds.list().forEach(kind -> known.addAll(EvidenceKinds.keysOf(kind)));
     for (String key : keys.keySet()) {
-      boolean later = EvidenceKinds.list().stream().anyMatch(k -> EvidenceKinds.comesLater(k, key));
-      if (!known.contains(key) && !later) {
+      if (!known.contains(key)) {
         problems.add(
             new Problem(
                 "no kind of entry has a key '" + key + "'",

@@ -2,44 +2,15 @@ package hark.evidence;
 
 import hark.problem.BadInput;
 import hark.problem.NearestWord;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
-/** Names of the kinds and their keys: those this edition reads, and those that come later. */
+/** Names of the kinds and their keys: what can be written down. */
 public final class EvidenceKinds {
-  /** Keys of every kind that this edition reads, in the order people meet them. */
+  /** Keys of every kind, in the order people meet them. */
   private static final Map<String, List<String>> KEYS = keys();
-
-  /** Kinds of the contract that come in a later edition; refused by name. */
-  private static final Set<String> LATER =
-      Set.of(
-          "outside-report",
-          "object",
-          "command-sent",
-          "motion",
-          "separation",
-          "doppler",
-          "search-result");
-
-  /** Keys of the contract that come in a later edition, by kind. */
-  private static final Map<String, Set<String>> LATER_KEYS =
-      Map.of(
-          "telemetry",
-          Set.of(
-              "amps",
-              "amps_sd",
-              "battery_c",
-              "battery_c_sd",
-              "resets",
-              "resets_sd",
-              "uptime_s",
-              "uptime_s_sd",
-              "beacon_counter",
-              "beacon_counter_sd",
-              "mode",
-              "mode_sd"));
 
   private EvidenceKinds() {}
 
@@ -54,19 +25,8 @@ public final class EvidenceKinds {
     return KEYS.get(kind);
   }
 
-  /** True for a key that the contract has and this edition does not read. */
-  static boolean comesLater(String kind, String key) {
-    return LATER_KEYS.getOrDefault(kind, Set.of()).contains(key);
-  }
-
-  /** Throws {@link BadInput} for a kind that is unknown or comes later. */
+  /** Throws {@link BadInput} for a kind that is unknown. */
   static void requireKnown(String kind) {
-    if (LATER.contains(kind)) {
-      throw BadInput.of(
-          "entries of kind '" + kind + "' come in a later edition",
-          "kind",
-          "write it down as a note for now, so that nothing is lost");
-    }
     if (!KEYS.containsKey(kind)) {
       throw BadInput.of(
           "'" + kind + "' is not a kind of entry", "kind", NearestWord.advice(kind, list()));
@@ -98,16 +58,59 @@ public final class EvidenceKinds {
             "level_db",
             "level_sd_db",
             "frequency_hz",
+            "frequency_sd_hz",
             "form",
             "call_sign",
             "object"));
-    keys.put("telemetry", List.of("at", "volts", "volts_sd"));
+    keys.put("telemetry", telemetry());
     keys.put(
         "station-check",
         List.of("station", "at", "result", "level_db", "expected_db", "same_hand", "same_band"));
+    keys.put(
+        "outside-report",
+        List.of(
+            "place",
+            "station",
+            "from",
+            "to",
+            "pass",
+            "heard",
+            "sensitivity_db",
+            "clock_sd_s",
+            "trust"));
+    keys.put("object", List.of("at", "object", "verdict", "source"));
+    keys.put(
+        "command-sent", List.of("station", "at", "command", "power_w", "repeats", "acknowledged"));
+    keys.put("motion", List.of("at", "tumble_s", "tumble_sd_s", "decay", "source"));
+    keys.put("separation", List.of("at", "state", "file"));
+    keys.put("doppler", List.of("at", "file", "station", "object"));
+    keys.put(
+        "search-result",
+        List.of(
+            "at",
+            "file",
+            "station",
+            "from",
+            "to",
+            "pass",
+            "detected",
+            "level_db_hz",
+            "upper_limit_db_hz",
+            "object",
+            "offset_s"));
     keys.put("not-listened", List.of("station", "from", "to", "pass", "why"));
     keys.put("note", List.of("at", "text"));
     keys.put("correction", List.of("of", "withdrawn"));
     return keys;
+  }
+
+  private static List<String> telemetry() {
+    List<String> keys = new ArrayList<>(List.of("at"));
+    for (Channel channel : Channel.values()) {
+      keys.add(channel.key());
+      keys.add(channel.key() + "_sd");
+    }
+    keys.add("mode");
+    return List.copyOf(keys);
   }
 }

@@ -34,9 +34,7 @@ final class KeyReader {
 
   private void refuseStranger(String key) {
     List<String> known = EvidenceKinds.keysOf(kind);
-    if (EvidenceKinds.comesLater(kind, key)) {
-      problem(key, "'" + key + "' of " + kind + " comes in a later edition", "add it to the note");
-    } else if (BESIDE.contains(key)) {
+    if (BESIDE.contains(key)) {
       problem(
           key,
           "'" + key + "' stands beside an entry, not among the keys of " + kind,
@@ -127,11 +125,11 @@ final class KeyReader {
     return OptionalDouble.empty();
   }
 
-  double requiredNumber(String key, double least, double most, String unit) {
+  boolean requiredYesOrNo(String key) {
     if (!has(key)) {
-      problem(key, kind + " needs " + key, "add " + key + "=… in " + unit);
+      problem(key, kind + " needs " + key, "add " + key + "=yes or " + key + "=no");
     }
-    return number(key, least, most, unit).orElse(least);
+    return yesOrNo(key).orElse(false);
   }
 
   private static double parsed(String value) {
@@ -157,6 +155,12 @@ final class KeyReader {
         key + " '" + value.get() + "' is not one of " + String.join(", ", words),
         NearestWord.advice(value.get(), words));
     return Optional.empty();
+  }
+
+  /** One of a closed set of choices, written in lower case. */
+  <E extends Enum<E>> Optional<E> choice(String key, Class<E> choices) {
+    List<String> words = EvidenceText.words(choices.getEnumConstants());
+    return choice(key, words).map(w -> Enum.valueOf(choices, w.toUpperCase(Locale.ROOT)));
   }
 
   Optional<Boolean> yesOrNo(String key) {

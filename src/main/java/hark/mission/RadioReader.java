@@ -75,7 +75,16 @@ final class RadioReader {
         beacon.mean("bandwidth_Hz", BANDWIDTH_HZ),
         beacon.choice("form", BeaconRadio.Form.FRAMES),
         beacon.mean("required_snr_dB", SNR_DB, 10),
-        beacon.mean("pattern_sd_dB", Spans.DB, 4));
+        beacon.mean("pattern_sd_dB", Spans.DB, 4),
+        new BeaconRadio.Telling(callSign(beacon), beacon.bool("counter_survives_reset", false)));
+  }
+
+  private static Optional<String> callSign(Section beacon) {
+    if (beacon.at("call_sign").isNothing()) {
+      beacon.noteDefault(beacon.at("call_sign"), "null (any call sign counts as ours)");
+      return Optional.empty();
+    }
+    return Optional.of(beacon.text("call_sign"));
   }
 
   private static void checkDuration(Section at, Reading reading, double duration, double interval) {

@@ -8,6 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import hark.evidence.Entry;
+import hark.evidence.EvidenceKinds;
+import hark.evidence.OutsideReport;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
@@ -175,6 +177,38 @@ class LogBrowserTest {
     send();
     assertThat(page.locator(".status")).containsText("could not be worked out");
     assertEquals(beacon, fact("beacon"));
+  }
+
+  @Test
+  void everyKindHasAFormWithItsKeys() {
+    for (String kind : EvidenceKinds.list()) {
+      Object found =
+          page.evaluate(
+              "async (kind) => { const e = await import('/model/entry.js');"
+                  + " const f = e.FORMS.find(f => f.kind === kind); if (!f) return 'no form';"
+                  + " const place = {window: ['station', 'from', 'to', 'pass', 'at'], span: ['from', 'to', 'pass'],"
+                  + " moment: ['at'], none: ['of', 'withdrawn']}[f.place];"
+                  + " return [...place, ...f.fields.map(f => f.key)].join(' '); }",
+              kind);
+      List<String> keys = List.of(found.toString().split(" "));
+      List<String> without =
+          EvidenceKinds.keysOf(kind).stream()
+              .filter(key -> !keys.contains(key) && !key.equals("level_sd_db"))
+              .toList();
+      assertEquals(List.of(), without, "keys of " + kind + " that the form leaves out");
+    }
+  }
+
+  @Test
+  void whatOthersReportIsWrittenDownFromTheForm() {
+    kind("outside-report");
+    page.locator("#f-from").fill("2026-11-14 07:41");
+    page.locator("#f-to").fill("2026-11-14 07:50");
+    page.locator("#f-place").fill("51.4,-0.2");
+    sent(16, "outside-report");
+    OutsideReport report = (OutsideReport) last().evidence();
+    assertTrue(report.heard() && report.station().isEmpty());
+    assertEquals(51.4, report.place().orElseThrow().latitudeDeg());
   }
 
   @Test

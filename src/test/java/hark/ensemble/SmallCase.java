@@ -49,6 +49,7 @@ public final class SmallCase {
   public int threads = 2;
   public double requiredSnrDb = 8;
   public double noiseKelvin = 900;
+  public Optional<String> callSign = Optional.empty();
   public List<Cause> causes = new ArrayList<>(usualCauses());
   public final List<Entry> evidence = new ArrayList<>();
   public Bodies bodies = new Bodies();
@@ -134,7 +135,8 @@ public final class SmallCase {
             1200,
             BeaconRadio.Form.FRAMES,
             requiredSnrDb,
-            4);
+            4,
+            new BeaconRadio.Telling(callSign, false));
     ReceiverRadio receiver =
         new ReceiverRadio(436.73e6, -108, 0, true, ReceiverRadio.Authentication.COUNTER, false);
     return new DiagnosisInput(
@@ -197,6 +199,7 @@ public final class SmallCase {
             pass.aos(),
             pass.los(),
             OptionalDouble.of(14),
+            OptionalDouble.empty(),
             OptionalDouble.empty(),
             OptionalDouble.empty(),
             Optional.empty(),

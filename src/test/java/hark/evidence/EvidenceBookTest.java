@@ -35,7 +35,7 @@ class EvidenceBookTest {
   }
 
   private double volts() {
-    return ((Evidence.Telemetry) standing().get(0).evidence()).volts();
+    return ((Evidence.Telemetry) standing().get(0).evidence()).volts().orElseThrow();
   }
 
   @Test
@@ -78,7 +78,8 @@ class EvidenceBookTest {
   void anEmptyValueTakesAKeyAway() {
     log("telemetry", "volts=7", "volts_sd=0.2");
     log("correction", "of=1", "volts_sd=");
-    assertTrue(((Evidence.Telemetry) standing().get(0).evidence()).voltsSd().isEmpty());
+    Evidence.Telemetry telemetry = (Evidence.Telemetry) standing().get(0).evidence();
+    assertTrue(telemetry.readings().get(Channel.VOLTS).sd().isEmpty());
   }
 
   @Test
@@ -122,7 +123,7 @@ class EvidenceBookTest {
     log("correction", "of=1", "volts=6");
     Instant before = CONTEXT.at().minusSeconds(1);
     Entry known = EvidenceBook.effective(journal, before).get(0);
-    assertEquals(7, ((Evidence.Telemetry) known.evidence()).volts());
+    assertEquals(7, ((Evidence.Telemetry) known.evidence()).volts().orElseThrow());
   }
 
   @Test
