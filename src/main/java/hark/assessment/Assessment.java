@@ -152,44 +152,6 @@ public record Assessment(
    */
   public record Separator(String means, String shows, String doesNot) {}
 
-  /**
-   * An event set of which the fault tree says otherwise than the simulation.
-   *
-   * @param events ids
-   * @param treeSilent the tree's top holds with exactly these events
-   * @param audibleShare share of the simulated bodies that are audible with them
-   * @param bodies how many were simulated
-   */
-  public record TreeDisagreement(
-      List<String> events, String title, boolean treeSilent, double audibleShare, int bodies) {}
-
-  /**
-   * Returns without any action, followed beyond the horizon on a few bodies of each cause.
-   *
-   * @param until how far
-   * @param returns one for each cause looked at, heaviest first
-   */
-  public record LongLook(Instant until, List<LongReturn> returns) {}
-
-  /**
-   * When bodies with a cause send again by themselves.
-   *
-   * @param bodies that were followed
-   * @param sending share that sends already; what is wrong then is not that it is off
-   * @param probability share that sends at some time up to the end
-   * @param note in words
-   */
-  public record LongReturn(
-      String cause,
-      String title,
-      int bodies,
-      double sending,
-      double probability,
-      Optional<Instant> p10,
-      Optional<Instant> p50,
-      Optional<Instant> p90,
-      String note) {}
-
   /** Causes that share one likelihood: listening cannot separate them. */
   public record Group(
       String id,

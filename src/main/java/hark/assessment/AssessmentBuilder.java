@@ -121,7 +121,7 @@ final class AssessmentBuilder {
   }
 
   /** Sets heavy enough to ask whether the fault tree means the same. */
-  private List<Assessment.TreeDisagreement> treeDisagreements() {
+  private List<TreeDisagreement> treeDisagreements() {
     double[] weights = diagnosis.setWeights();
     List<List<Integer>> heavy =
         IntStream.range(0, weights.length)

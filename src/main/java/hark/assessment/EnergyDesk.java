@@ -110,7 +110,7 @@ public final class EnergyDesk {
    *
    * @throws BadInput when the days are not between 1 and {@value #MOST_RECOVERY_DAYS}
    */
-  public Assessment.LongLook longLook(int days) {
+  public LongLook longLook(int days) {
     if (days < 1 || days > MOST_RECOVERY_DAYS) {
       throw BadInput.of(
           days + " days cannot be followed",

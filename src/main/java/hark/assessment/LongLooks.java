@@ -1,7 +1,5 @@
 package hark.assessment;
 
-import hark.assessment.Assessment.LongLook;
-import hark.assessment.Assessment.LongReturn;
 import hark.ensemble.BodyList;
 import hark.ensemble.Cause;
 import hark.ensemble.DiagnosisInput;

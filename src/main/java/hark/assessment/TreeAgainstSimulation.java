@@ -1,6 +1,5 @@
 package hark.assessment;
 
-import hark.assessment.Assessment.TreeDisagreement;
 import hark.ensemble.DiagnosisInput;
 import hark.ensemble.EventTrial;
 import hark.ensemble.Workers;

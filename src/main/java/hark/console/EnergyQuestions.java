@@ -1,7 +1,7 @@
 package hark.console;
 
-import hark.assessment.Assessment.LongLook;
 import hark.assessment.EnergyReport;
+import hark.assessment.LongLook;
 import hark.assessment.MemberTrace;
 import hark.assessment.WhatIf;
 import hark.assessment.WhyThere;

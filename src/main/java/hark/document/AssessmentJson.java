@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import hark.assessment.Assessment;
+import hark.assessment.TreeDisagreement;
 import java.util.List;
 import java.util.TreeMap;
 import java.util.function.BiConsumer;
@@ -192,7 +193,7 @@ public final class AssessmentJson {
     a.longLook().ifPresent(look -> LongLookJson.into(top.object("longLook"), look));
   }
 
-  private static void disagreement(JsonFields out, Assessment.TreeDisagreement each) {
+  private static void disagreement(JsonFields out, TreeDisagreement each) {
     out.texts("events", each.events());
     out.text("title", each.title());
     out.node().put("treeSilent", each.treeSilent());

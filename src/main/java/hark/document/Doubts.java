@@ -2,8 +2,8 @@ package hark.document;
 
 import hark.assessment.Assessment;
 import hark.assessment.Assessment.EvidenceView;
-import hark.assessment.Assessment.TreeDisagreement;
 import hark.assessment.TreeAgainstSimulation;
+import hark.assessment.TreeDisagreement;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

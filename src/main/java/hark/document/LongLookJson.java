@@ -2,7 +2,7 @@ package hark.document;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import hark.assessment.Assessment.LongLook;
+import hark.assessment.LongLook;
 
 /** A look beyond the horizon as JSON. */
 public final class LongLookJson {

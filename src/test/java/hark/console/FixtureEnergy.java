@@ -1,12 +1,12 @@
 package hark.console;
 
 import hark.assessment.Assessment.EnergyPoint;
-import hark.assessment.Assessment.LongLook;
-import hark.assessment.Assessment.LongReturn;
 import hark.assessment.Assessment.Shadow;
 import hark.assessment.Assessment.States;
 import hark.assessment.AssessmentFixture;
 import hark.assessment.EnergyReport;
+import hark.assessment.LongLook;
+import hark.assessment.LongReturn;
 import hark.assessment.MemberTrace;
 import hark.assessment.WhatIf;
 import hark.assessment.WhyThere;

@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hark.assessment.Assessment;
 import hark.assessment.Assessment.EvidenceView;
-import hark.assessment.Assessment.TreeDisagreement;
 import hark.assessment.AssessmentFixture;
+import hark.assessment.TreeDisagreement;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
