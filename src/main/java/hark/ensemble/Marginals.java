@@ -31,6 +31,17 @@ final class Marginals {
     return sums;
   }
 
+  /** Weight of a cause having begun before a time, s since separation. */
+  double begunBefore(Weights weights, int cause, double seconds) {
+    double sum = 0;
+    for (int m = 0; m < population.members.size(); m++) {
+      Member member = population.members.get(m);
+      int slot = population.sets.get(member.set()).causes().indexOf(cause);
+      sum += slot >= 0 && member.onsets()[slot] < seconds ? weights.member()[m] : 0;
+    }
+    return sum;
+  }
+
   /** Weight of any of these causes having begun by now. */
   double anyBegun(Weights weights, List<Integer> causes) {
     double sum = 0;

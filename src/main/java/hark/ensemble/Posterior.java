@@ -82,6 +82,11 @@ public final class Posterior {
     return marginals.causes(jackknife);
   }
 
+  /** Weight of a cause having begun before a time, s since separation. */
+  double begunBefore(int cause, double seconds) {
+    return marginals.begunBefore(jackknife.whole(), cause, seconds);
+  }
+
   /** Causes that the evidence so far cannot tell apart. */
   public List<SharedLikelihood> sharedLikelihoods() {
     return marginals.groups(weighing.prefix);
