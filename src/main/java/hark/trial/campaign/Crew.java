@@ -56,9 +56,6 @@ final class Crew {
   /** Stations are checked on these days after separation. */
   private static final double[] CHECK_DAYS = {4.5, 11.5};
 
-  private static final double CHECK_HEARD_IF_WORKS = 0.97;
-  private static final double CHECK_HEARD_IF_DEAF = 0.25;
-
   private final DiagnosisInput input;
   private final Geometry geometry;
   private final int followed;
@@ -222,7 +219,7 @@ final class Crew {
     for (double day : CHECK_DAYS) {
       Instant at = input.instant(day * DAY);
       for (int s = 0; s < input.stations().size() && at.isBefore(input.now()); s++) {
-        double chance = truth.works()[s] ? CHECK_HEARD_IF_WORKS : CHECK_HEARD_IF_DEAF;
+        double chance = truth.stations().get(s).checkHeard();
         checks.add(
             new Evidence.StationCheck(
                 input.stations().get(s).name(),
@@ -230,8 +227,8 @@ final class Crew {
                 random.nextDouble() < chance,
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
-                Optional.empty(),
-                Optional.empty()));
+                Optional.of(true),
+                Optional.of(true)));
       }
     }
     return checks;

@@ -7,6 +7,7 @@ import hark.station.Station.Polarisation;
 import hark.station.StationDoubts;
 import hark.station.StationFault;
 import hark.trial.PlainFlaws;
+import hark.trial.score.Ranks;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.SplittableRandom;
@@ -17,13 +18,25 @@ import java.util.SplittableRandom;
  */
 final class StationHealth {
   /** A turned antenna that loses less than this is as good as believed, dB. */
-  private static final double NOTICED_DB = 1;
+  private static final double AS_GOOD_DB = 1;
+
+  // checks: judged, the same as the diagnosis believes
+  private static final double MISSED = 0.03;
+  private static final double FOUND_ANYWAY = 0.03;
+  private static final double FOUND_OFF_TUNE = 0.5;
+  private static final double LOUD_DB = 20;
+  private static final double NOTICED_DB = 3;
+  private static final double SPREAD_DB = 3;
+  private static final double OTHER_HAND_DB = 20;
+  private static final double SIDE_LOBE_DB = 25;
 
   private final StationDoubts doubts;
+  private final double beamwidthDeg;
   private final Map<StationFault, Double> shares = new EnumMap<>(StationFault.class);
 
   StationHealth(Station station, DiagnosisInput input) {
     doubts = station.doubts();
+    beamwidthDeg = station.receive().beamwidthDeg();
     for (StationFault fault : StationFault.values()) {
       double share = doubts.faultShares().getOrDefault(fault, 0.0);
       if (share > 0 && matters(fault, station, input)) {
@@ -38,8 +51,7 @@ final class StationHealth {
   /** Faults that this mission could never notice are none of its stations'. */
   private boolean matters(StationFault fault, Station station, DiagnosisInput input) {
     if (fault == StationFault.POINTING) {
-      double off = doubts.sizes().azimuthDeg() / station.receive().beamwidthDeg();
-      return 12 * off * off >= NOTICED_DB;
+      return pointingDb() >= AS_GOOD_DB;
     }
     if (fault == StationFault.WRONG_SET) {
       return input.candidates().stream().filter(StationHealth::catalogued).count() > 1;
@@ -63,7 +75,7 @@ final class StationHealth {
     double attended = 1 - doubts.minutesLostShare();
     if (works) {
       PlainFlaws small = new PlainFlaws(0, 0, 1, turned, late, attended);
-      return new Truth.StationTruth(true, small, false, false);
+      return new Truth.StationTruth(true, small, false, false, heard(1, 0));
     }
     PlainFlaws flaws =
         new PlainFlaws(
@@ -76,7 +88,32 @@ final class StationHealth {
             late + size(fault, StationFault.CLOCK, doubts.sizes().clockSeconds()),
             attended);
     return new Truth.StationTruth(
-        false, flaws, fault == StationFault.WRONG_SET, fault == StationFault.WRONG_HAND);
+        false,
+        flaws,
+        fault == StationFault.WRONG_SET,
+        fault == StationFault.WRONG_HAND,
+        checkHeard(fault));
+  }
+
+  /** As the diagnosis judges checks on our band and hand, a loud satellite picked for each. */
+  private double checkHeard(StationFault fault) {
+    return switch (fault) {
+      case DEAF, FREQUENCY -> heard(FOUND_ANYWAY, 0);
+      case DOPPLER_OFF, DOPPLER_SIGN, CLOCK -> heard(FOUND_OFF_TUNE, 0);
+      case INSENSITIVE -> heard(1, doubts.sizes().insensitiveDb());
+      case POINTING -> heard(1, pointingDb());
+      case WRONG_HAND -> heard(1, OTHER_HAND_DB);
+      case WRONG_SET -> heard(1, 0);
+    };
+  }
+
+  private static double heard(double found, double dropDb) {
+    return (1 - MISSED) * found * Ranks.normalBelow((LOUD_DB - dropDb - NOTICED_DB) / SPREAD_DB);
+  }
+
+  private double pointingDb() {
+    double off = doubts.sizes().azimuthDeg() / beamwidthDeg;
+    return Math.min(SIDE_LOBE_DB, 12 * off * off);
   }
 
   private static double size(StationFault is, StationFault of, double size) {

@@ -32,8 +32,10 @@ record Truth(
    *
    * @param otherSet the set of the next likeliest object is loaded
    * @param otherHand the antenna has the other hand
+   * @param checkHeard chance that it hears a strong known satellite like ours, 0…1
    */
-  record StationTruth(boolean works, PlainFlaws flaws, boolean otherSet, boolean otherHand) {}
+  record StationTruth(
+      boolean works, PlainFlaws flaws, boolean otherSet, boolean otherHand, double checkHeard) {}
 
   /** Events within their thirty days. */
   int events() {
