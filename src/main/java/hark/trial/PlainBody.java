@@ -130,6 +130,9 @@ public final class PlainBody {
     for (int round = 0; peak > 0 && round < ROUNDS; round++) {
       junction.solve(given, load() + peak);
       if (bus.actOnSag(junction, strings.carry())) {
+        if (bus.off()) {
+          transmitter.cut(seconds);
+        }
         settle(seconds);
         return;
       }

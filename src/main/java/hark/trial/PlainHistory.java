@@ -13,8 +13,8 @@ import java.util.List;
  * @param volts at the bus between bursts, V; NaN when nothing feeds it
  * @param amps into the battery between bursts, A
  * @param states of the bus
- * @param bursts beginnings of those sent, for each beacon in the model's order, s; at most {@link
- *     #MOST_BURSTS} for all together, the first ones
+ * @param bursts beginnings of those sent whole, for each beacon in the model's order, s; at most
+ *     {@link #MOST_BURSTS} for all together, the first ones
  * @param transitions changes of state with their reasons; at most {@link #MOST_TRANSITIONS}
  * @param boots how often power came on and boot began
  * @param books where the energy went

@@ -121,6 +121,18 @@ final class Transmitter {
     }
   }
 
+  /** The bus went down under what is on the air: nobody gets a burst that is cut off. */
+  void cut(double seconds) {
+    for (Train train : trains) {
+      double length = train.beacon.durationSeconds();
+      int last = train.bursts.size() - 1;
+      while (last >= 0 && train.bursts.get(last) + length > seconds) {
+        train.bursts.remove(last--);
+        listed--;
+      }
+    }
+  }
+
   /** Drawn while every burst that touches the step is on the air, W. */
   double peakWatts() {
     double watts = 0;

@@ -247,10 +247,20 @@ class PlainBodyTest {
     body.cellAreaSquareMeters = 0;
     PlainHistory history = Plain.run(body, Bodies.fullSun(), 3);
     double off = Plain.firstOff(history);
-    assertTrue(
-        history.bursts().get(0)[history.bursts().get(0).length - 1] < off + 1
-            && Plain.bursts(history).anyMatch(t -> t >= off && t < off + 1),
-        "off at " + off);
+    double[] whole = Plain.bursts(history).filter(t -> t < off + 1).toArray();
+    double next = whole[whole.length - 1] + body.model().beacons().get(0).intervalSeconds();
+    assertTrue(next >= off && next < off + 1, "off at " + off + ", a burst due at " + next);
+  }
+
+  /** The burst that takes the bus down is cut off at once: nobody gets it. */
+  @Test
+  void aBurstThatTakesTheBusDownIsNotSent() {
+    Bodies body = new Bodies();
+    body.cellResistanceOhm = 1;
+    body.cellAreaSquareMeters = 0;
+    PlainHistory history = Plain.run(body, Bodies.fullSun(), 3);
+    double off = Plain.firstOff(history);
+    assertTrue(Plain.bursts(history).noneMatch(t -> t >= off && t < off + 1), "off at " + off);
   }
 
   /** Absorbed sun and Earth's infrared against radiation: (q/(ε·σ))^¼ of a sphere in full sun. */
