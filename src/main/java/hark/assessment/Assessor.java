@@ -154,7 +154,7 @@ public final class Assessor {
         candidates(mission),
         mission.stations(),
         mission.causes(),
-        evidence,
+        SentProcedures.asCommands(evidence, mission.procedures()),
         earth,
         request.bodiesPerSet(),
         request.seed());

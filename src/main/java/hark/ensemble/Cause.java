@@ -61,6 +61,23 @@ public record Cause(
     return set;
   }
 
+  /**
+   * A stowed antenna or panel that a release command can free; a broken one has the same effect and
+   * no cure.
+   */
+  boolean isReleased() {
+    return isUnfolded() || isFreedBy(Effect.AntennaStowed.class);
+  }
+
+  /** Panels that a release unfolds, so that the electrical system changes too. */
+  boolean isUnfolded() {
+    return isFreedBy(Effect.PanelsStowed.class);
+  }
+
+  private boolean isFreedBy(Class<? extends Effect> effect) {
+    return clearsOn.contains(ClearsOn.COMMAND) && effects.stream().anyMatch(effect::isInstance);
+  }
+
   /** True when it may begin at any time in its 30 days. */
   boolean beginsAnyTime() {
     return onset == Onset.UNIFORM || onset == Onset.HAZARD;

@@ -1,6 +1,7 @@
 package hark.ensemble;
 
 import hark.evidence.Channel;
+import hark.evidence.CommandSent;
 import hark.evidence.DopplerFit;
 import hark.evidence.Entry;
 import hark.evidence.Evidence;
@@ -21,13 +22,18 @@ import java.util.OptionalInt;
  * nobody listened to and releases of which nothing is known have no likelihood.
  */
 final class Clues {
+  /** A moment before a command arrives, s. */
+  private static final double BEFORE_ARRIVAL_SECONDS = 0.01;
+
   private final DiagnosisInput input;
+  private final Sky sky;
   private final ListeningClues listening;
   private final List<Clue> clues = new ArrayList<>();
   private final List<Double> probes = new ArrayList<>();
 
   Clues(DiagnosisInput input, Sky sky) {
     this.input = input;
+    this.sky = sky;
     this.listening = new ListeningClues(input, sky);
     for (int k = 0; k < input.evidence().size(); k++) {
       of(k, input.evidence().get(k)).ifPresent(clues::add);
@@ -59,7 +65,9 @@ final class Clues {
     if (evidence instanceof Evidence.StationCheck check) {
       return Optional.of(check(index, check));
     }
-    return onBoard(index, evidence).or(() -> object(index, evidence));
+    return onBoard(index, evidence)
+        .or(() -> object(index, evidence))
+        .or(() -> command(index, evidence));
   }
 
   private Optional<Clue> onBoard(int index, Evidence evidence) {
@@ -112,6 +120,27 @@ final class Clues {
         ? Optional.of(
             Verdict.of(index, meant.getAsInt(), confirmed, source, input.candidates().size()))
         : Optional.empty();
+  }
+
+  private Optional<Clue> command(int index, Evidence evidence) {
+    return evidence instanceof CommandSent given
+        ? SentCommand.of(input).stream()
+            .filter(sent -> sent.entry() == index)
+            .findFirst()
+            .map(sent -> new CommandGiven(sent, link(given)))
+        : Optional.empty();
+  }
+
+  /** Just before it arrives: what it did is no part of whether it was received. */
+  private CommandLink link(CommandSent given) {
+    int station = input.stationIndex(given.station());
+    double watts =
+        given
+            .powerWatts()
+            .orElseGet(() -> input.stations().get(station).transmit().orElseThrow().powerWatts());
+    SkyWindow window = sky.window(station, given.at(), given.at().plusSeconds(1), List.of());
+    double before = input.seconds(given.at()) - BEFORE_ARRIVAL_SECONDS;
+    return new CommandLink(input, window, before, input.likeliestCandidate(), watts);
   }
 
   private Clue check(int index, Evidence.StationCheck check) {

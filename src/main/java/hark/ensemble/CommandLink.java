@@ -35,6 +35,12 @@ public final class CommandLink {
    */
   private static final double COUNTER_FOUND = 0.5;
 
+  /** A second try frees a stuck antenna or panel about so often. Judged. */
+  public static final double RELEASE_WORKS = 0.3;
+
+  /** Level where the path is below the skyline or the carrier out of the receiver's reach, dBm. */
+  private static final double OUT_OF_REACH = Double.NEGATIVE_INFINITY;
+
   private final DiagnosisInput input;
   private final SkyWindow window;
   private final double seconds;
@@ -142,7 +148,62 @@ public final class CommandLink {
     return low < stretches.size() && stretches.get(low)[0] <= seconds;
   }
 
+  /** Chance that the link closes for a body with these losses. */
   private double linkCloses(RadioChange radio, HearingNodes nodes, int node, StationMode mode) {
+    return linkCloses(radio, levelDbm(nodes, node, mode), mode);
+  }
+
+  private double linkCloses(RadioChange radio, double levelDbm, StationMode mode) {
+    if (levelDbm == OUT_OF_REACH) {
+      return 0;
+    }
+    double closes =
+        Uplink.fadedSuccessProbability(
+            levelDbm - radio.uplinkLossDb(),
+            input.receiver().sensitivityDbm(),
+            input.beacons().get(0).patternSdDb());
+    return closes
+        * (mode.fault().filter(f -> f == StationFault.DEAF).isPresent() ? DEAF_CAN_SEND : 1);
+  }
+
+  /**
+   * Level at an unharmed receiver by {@code [mode][node]}, dBm: the costly part, for many bodies.
+   */
+  double[][] levelsDbm(HearingNodes nodes) {
+    double[][] levels = new double[modes.size()][nodes.count()];
+    for (int m = 0; m < levels.length; m++) {
+      for (int n = 0; n < nodes.count(); n++) {
+        levels[m][n] = levelDbm(nodes, n, modes.get(m));
+      }
+    }
+    return levels;
+  }
+
+  /**
+   * Chance that it is received and accepted by {@code [mode][node]}; null when the body cannot
+   * receive at all.
+   *
+   * @param levelsDbm as {@link #levelsDbm} gave them for the member's nodes
+   */
+  double[][] received(Member member, Body body, double[][] levelsDbm, int repeats) {
+    RadioChange radio = member.radio().at(seconds);
+    boolean receives = isOn(body.history().receiverOn(), seconds);
+    if (!receives || radio.deaf() || radio.refusesCommands()) {
+      return null;
+    }
+    double open = body.model().receiver().duty() * listens(body);
+    double accepted = counterInStep(body);
+    double[][] chance = new double[levelsDbm.length][levelsDbm[0].length];
+    for (int m = 0; m < chance.length; m++) {
+      for (int n = 0; n < chance[m].length; n++) {
+        double once = linkCloses(radio, levelsDbm[m][n], modes.get(m)) * open;
+        chance[m][n] = accepted * (1 - Math.pow(1 - once, repeats));
+      }
+    }
+    return chance;
+  }
+
+  private double levelDbm(HearingNodes nodes, int node, StationMode mode) {
     Station station = station(input, window);
     ReceiverRadio receiver = input.receiver();
     int object = nodes.object()[node];
@@ -164,25 +225,18 @@ public final class CommandLink {
             - mode.dopplerFactor() * Doppler.shiftHz(receiver.frequencyHz(), aim.rangeRate)
             - mode.tunedLowHz();
     if (there.aboveMaskDeg < 0 || Math.abs(mistuned) > TOLERATED_HZ) {
-      return 0;
+      return OUT_OF_REACH;
     }
     double losses =
         LinkBudget.atmosphereLossDb(there.elevationDeg())
             + polarisationLossDb(station, mode)
-            + LinkBudget.pointingLossDb(there.angleDeg(aim), station.receive().beamwidthDeg())
-            + radio.uplinkLossDb();
-    double level =
-        Uplink.receivedDbm(
-            Uplink.eirpDbm(powerWatts, station.transmit().orElseThrow().gainDbi()),
-            receiver.frequencyHz(),
-            there.rangeMeters,
-            losses,
-            receiver.antennaGainDbi());
-    double closes =
-        Uplink.fadedSuccessProbability(
-            level, receiver.sensitivityDbm(), input.beacons().get(0).patternSdDb());
-    return closes
-        * (mode.fault().filter(f -> f == StationFault.DEAF).isPresent() ? DEAF_CAN_SEND : 1);
+            + LinkBudget.pointingLossDb(there.angleDeg(aim), station.receive().beamwidthDeg());
+    return Uplink.receivedDbm(
+        Uplink.eirpDbm(powerWatts, station.transmit().orElseThrow().gainDbi()),
+        receiver.frequencyHz(),
+        there.rangeMeters,
+        losses,
+        receiver.antennaGainDbi());
   }
 
   private double polarisationLossDb(Station station, StationMode mode) {

@@ -2,6 +2,7 @@ package hark.ensemble;
 
 import hark.power.BodyHistory;
 import hark.power.OnboardChange;
+import hark.power.OnboardCommand;
 import hark.power.PowerModel;
 import hark.power.Simulation;
 import hark.power.SimulationRequest;
@@ -27,7 +28,7 @@ final class Growth {
   private record Happening(int cause, double onsetSeconds, double size) {}
 
   /** What a body is before it is simulated; equal plans are one body. */
-  private record Plan(int draw, List<Happening> happenings) {}
+  private record Plan(int draw, List<Happening> happenings, List<SentCommand> taken) {}
 
   private final DiagnosisInput input;
   private final Population.Setting setting;
@@ -37,6 +38,7 @@ final class Growth {
   private final List<Member> members = new ArrayList<>();
   private final List<Body> bodies = new ArrayList<>();
   private final Onsets onsets;
+  private final List<SentCommand> commands;
   private Draws draws;
   private PowerModel[] models = new PowerModel[0];
   private int pairs;
@@ -45,10 +47,26 @@ final class Growth {
     this.input = input;
     this.setting = setting;
     sets = EventSet.upToPairs(input.causes());
-    int dimensions = Population.FIRST_BODY_DIMENSION + input.body().numbers().size();
+    commands = SentCommand.of(input);
+    int dimensions = firstCommandDimension() + commands.size();
     draws = new Draws(input.bodiesPerSet(), dimensions, input.seed());
     double quiet = input.body().typical().quietSeconds();
     onsets = new Onsets(input.causes(), setting.proposal(), setting.light(), quiet);
+  }
+
+  private int firstCommandDimension() {
+    return Population.FIRST_BODY_DIMENSION + input.body().numbers().size();
+  }
+
+  /** The commands that a row takes as received. */
+  private List<SentCommand> taken(int draw) {
+    List<SentCommand> taken = new ArrayList<>();
+    for (int k = 0; k < commands.size(); k++) {
+      if (draws.at(draw, firstCommandDimension() + k) < SentCommand.TAKEN) {
+        taken.add(commands.get(k));
+      }
+    }
+    return taken;
   }
 
   /** Adds the members that are drawn whatever the evidence is. */
@@ -123,7 +141,8 @@ final class Growth {
         happenings.add(new Happening(causes.get(slot), placed[slot], size));
       }
     }
-    Plan plan = new Plan(draw, happenings);
+    List<SentCommand> taken = taken(draw);
+    Plan plan = new Plan(draw, happenings, taken);
     Integer known = index.get(plan);
     if (known == null) {
       known = plans.size();
@@ -131,8 +150,20 @@ final class Growth {
       plans.add(plan);
     }
     double importance = onsets.importance(causes, placed);
-    members.add(
-        new Member(set, draw, known, placed, importance, new RadioTimeline(placed, changes)));
+    RadioTimeline radio = new RadioTimeline(placed, changes);
+    members.add(new Member(set, draw, known, placed, importance, freed(radio, causes, taken)));
+  }
+
+  /** A release that is received frees a stuck antenna. */
+  private RadioTimeline freed(RadioTimeline radio, List<Integer> causes, List<SentCommand> taken) {
+    boolean stuck = causes.stream().map(input.causes()::get).anyMatch(Cause::isReleased);
+    RadioTimeline freed = radio;
+    for (SentCommand sent : taken) {
+      if (stuck && sent.command() == OnboardCommand.RELEASE) {
+        freed = freed.withoutAntennaLossAfter(sent.seconds());
+      }
+    }
+    return freed;
   }
 
   private static RadioChange radio(Cause cause, double size) {
@@ -185,6 +216,7 @@ final class Growth {
             .ifPresent(changes::add);
       }
     }
+    plan.taken().forEach(sent -> changes.add(sent.arrival()));
     double now = input.seconds(input.now());
     SimulationRequest request =
         new SimulationRequest(

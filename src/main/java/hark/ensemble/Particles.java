@@ -231,7 +231,7 @@ public final class Particles {
               possible.onsets(),
               possible.importance(),
               freed);
-      boolean panels = causes(particle).stream().anyMatch(Particles::isUnfolded);
+      boolean panels = causes(particle).stream().anyMatch(Cause::isUnfolded);
       return new Branch(changed, panels ? commanded(body, checkpoint, command) : body);
     }
     return new Branch(possible, commanded(body, checkpoint, command));
@@ -257,7 +257,7 @@ public final class Particles {
   public boolean leavesAlone(int particle, OnboardCommand command) {
     List<Cause> causes = causes(particle);
     return switch (command) {
-      case RELEASE -> causes.stream().noneMatch(Particles::isReleased);
+      case RELEASE -> causes.stream().noneMatch(Cause::isReleased);
       case BEACON_ON ->
           causes.stream()
               .flatMap(cause -> cause.effects().stream())
@@ -265,24 +265,6 @@ public final class Particles {
       case RESET, LOW_POWER ->
           member(particle).radio().muteFrom() <= source.input().seconds(source.input().now());
     };
-  }
-
-  /**
-   * A stowed antenna or panel that a command can free; a broken one has the same effect and no
-   * cure.
-   */
-  private static boolean isReleased(Cause cause) {
-    return isUnfolded(cause) || isFreedBy(cause, Effect.AntennaStowed.class);
-  }
-
-  /** Panels that a release unfolds, so that the electrical system changes too. */
-  private static boolean isUnfolded(Cause cause) {
-    return isFreedBy(cause, Effect.PanelsStowed.class);
-  }
-
-  private static boolean isFreedBy(Cause cause, Class<? extends Effect> effect) {
-    return cause.clearsOn().contains(Cause.ClearsOn.COMMAND)
-        && cause.effects().stream().anyMatch(effect::isInstance);
   }
 
   /** A possibility after a command. */

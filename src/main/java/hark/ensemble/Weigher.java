@@ -3,6 +3,8 @@ package hark.ensemble;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiFunction;
 
 /**
@@ -13,6 +15,7 @@ final class Weigher {
   private final DiagnosisInput input;
   private final Receptions receptions;
   private final List<List<StationMode>> modes = new ArrayList<>();
+  private final Map<CommandGiven, Map<HearingNodes, double[][]>> levels = new ConcurrentHashMap<>();
 
   /** A weigher for a population; {@code bodies} is how many it has. */
   Weigher(DiagnosisInput input, Ear ear, int bodies) {
@@ -79,7 +82,9 @@ final class Weigher {
     if (clue instanceof ListeningClue listened) {
       return listen(listened, receptions.of(listened, member, body, tables), state);
     }
-    if (clue instanceof BodyClue told) {
+    if (clue instanceof CommandGiven given) {
+      command(given, member, body, state);
+    } else if (clue instanceof BodyClue told) {
       state.multiply(told.likelihood(member, body));
     } else if (clue instanceof StationClue check) {
       return check(check, state);
@@ -91,6 +96,25 @@ final class Weigher {
       state.multiplyNodes(n -> known.likelihood(state.nodes(), n));
     }
     return state.total();
+  }
+
+  private void command(CommandGiven given, Member member, Body body, NodeState state) {
+    double[][] arriving =
+        levels
+            .computeIfAbsent(given, each -> new ConcurrentHashMap<>())
+            .computeIfAbsent(state.nodes(), given.link()::levelsDbm);
+    boolean taken = given.sent().isTakenBy(body);
+    double[][] received = given.link().received(member, body, arriving, given.sent().repeats());
+    if (received == null) {
+      state.multiply(given.likelihood(taken, 0));
+      return;
+    }
+    for (double[] row : received) {
+      for (int n = 0; n < row.length; n++) {
+        row[n] = given.likelihood(taken, row[n] * given.sent().works());
+      }
+    }
+    state.multiply(given.link().station(), received, 1);
   }
 
   private double check(StationClue clue, NodeState state) {

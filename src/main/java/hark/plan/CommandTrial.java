@@ -22,9 +22,6 @@ final class CommandTrial {
   /** A command less likely to be received than this is not simulated. */
   private static final double NOT_WORTH = 1e-3;
 
-  /** A second try frees a stuck antenna about so often. Judged. */
-  private static final double RELEASE_WORKS = 0.3;
-
   /** Windows nearer than this are looked at more closely, s. */
   private static final double NEAR_SECONDS = 2 * 86400.0;
 
@@ -120,7 +117,7 @@ final class CommandTrial {
             known.computeIfAbsent(
                 sample.memberOf(p),
                 m -> sample.branch(particle, link.seconds(), command.command()));
-        double works = command.command() == OnboardCommand.RELEASE ? RELEASE_WORKS : 1;
+        double works = command.command() == OnboardCommand.RELEASE ? CommandLink.RELEASE_WORKS : 1;
         differences.add(difference(p, window, branch, received * works));
       } else {
         differences.add(new Difference(sample.group(p), 0, 0, 0, 0));

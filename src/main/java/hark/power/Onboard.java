@@ -47,6 +47,9 @@ final class Onboard {
       int place = s.changesDone++;
       double before = circuit.storedJoule(s);
       begin(s, changes.get(place).change(), place);
+      if (changes.get(place).change() instanceof OnboardChange.Commanded told) {
+        bus.command(s, told.command());
+      }
       circuit.renew(s);
       s.removedJoule += before - circuit.storedJoule(s);
     }
@@ -89,6 +92,8 @@ final class Onboard {
       s.holdOffLost = true;
     } else if (change instanceof OnboardChange.TimersRestart) {
       s.toggleAt[place] = s.seconds;
+    } else if (change instanceof OnboardChange.Commanded) {
+      return; // what is on board already answers it, see beginDue
     } else {
       stand(s, change, place);
     }

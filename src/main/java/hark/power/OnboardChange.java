@@ -7,6 +7,9 @@ import java.util.Set;
  * simulation knows. Radio changes that leave the electrical system alone are not here.
  */
 public sealed interface OnboardChange {
+  /** A command arrives; what it does depends on the state it meets. */
+  record Commanded(OnboardCommand command) implements OnboardChange {}
+
   /** Array power times {@code factor} (0 none left … 1 unharmed). */
   record ArrayFactor(double factor) implements OnboardChange {
     /** Refuses a factor outside 0…1. */

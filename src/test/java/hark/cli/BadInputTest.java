@@ -254,7 +254,7 @@ class BadInputTest {
   @Test
   void anUnknownKind() {
     logRefused(new Words("kind", "nothing-herd", "nothing-heard"), "nothing-herd");
-    logRefused(new Words("kind", "command-sent", ""), "command-sent", "station=Saltmere");
+    logRefused(new Words("command", "command", ""), "command-sent", "station=Saltmere");
   }
 
   @Test

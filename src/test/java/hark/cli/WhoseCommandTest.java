@@ -6,6 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import hark.evidence.DopplerFit;
+import hark.evidence.Entry;
+import hark.journal.Journal;
 import hark.orbit.EarthModel;
 import hark.orbit.ElementSet;
 import hark.orbit.ElementSets;
@@ -120,5 +123,22 @@ class WhoseCommandTest {
     assertEquals(
         ExitCode.BAD_INPUT, run("whose", demo.toString(), curve("97311", 0, 0).toString()));
     assertTrue(err.toString().contains("--station"), err.toString());
+  }
+
+  @Test
+  void whatIsFoundGoesIntoTheJournalAndRefinedElementsIntoFiles() throws Exception {
+    String curve = curve("97312", 0.5, 150).toString();
+    String base = temp.resolve("refined").toString();
+    int code =
+        run("whose", demo.toString(), curve, "--station", "Saltmere", "--refine", base, "--log");
+    assertEquals(ExitCode.DONE, code, err.toString());
+    assertTrue(out.toString().startsWith("Object 97312"), out.toString());
+    List<Entry> entries = Journal.read(demo.resolve("journal.db"));
+    DopplerFit logged = (DopplerFit) entries.get(entries.size() - 1).evidence();
+    assertEquals("97312", logged.object());
+    for (String form : List.of(".omm", ".tle")) {
+      ElementSet again = ElementSets.parse(form, Files.readString(Path.of(base + form))).get(0);
+      assertEquals("97312", again.objectId());
+    }
   }
 }

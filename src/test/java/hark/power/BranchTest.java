@@ -22,6 +22,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Checkpoints, what goes on from them, and commands. */
@@ -255,4 +256,25 @@ class BranchTest {
       assertTrue(!field.getType().isArray() || pair[0] != pair[1], field.getName() + " is shared");
     }
   }
+
+  /** A command on the list of what happens does what the same command does at a checkpoint. */
+  @ParameterizedTest(name = "{0}")
+  @EnumSource(OnboardCommand.class)
+  void aCommandThatIsForeseenDoesWhatABranchDoes(OnboardCommand command) {
+    List<TimedChange> changes =
+        new java.util.ArrayList<>(
+            List.of(Bodies.at(Bodies.DAY, new OnboardChange.ComputerHung(0.1, CLEARED))));
+    BodyHistory branched = branch(new Bodies(), changes, command);
+    changes.add(Bodies.at(LATER, new OnboardChange.Commanded(command)));
+    BodyHistory foreseen = Simulation.run(new Bodies().model(), LIGHT, request(changes));
+    int skipped = (int) Math.round(branched.gridStart() / branched.gridStep());
+    assertArrayEquals(
+        Arrays.copyOfRange(foreseen.states(), skipped, foreseen.states().length),
+        branched.states());
+    assertArrayEquals(from(foreseen.soc(), skipped), branched.soc(), 1e-4f);
+    assertEquals(
+        command == OnboardCommand.RESET, speaksAfter(foreseen, LATER + 3600), "clears the hang");
+  }
+
+  private static final Set<Clearing> CLEARED = Set.of(Clearing.RESET_COMMAND);
 }
