@@ -112,24 +112,46 @@ final class Ear {
   }
 
   /**
-   * The strongest mean level of any burst sent above the mask and in the band, dB over noise; NaN
-   * when there is none.
+   * Density of the level that was read off the loudest burst noticed, at a node, 1/dB; 0 when none
+   * is met above the mask and in the band.
    */
-  static double strongestDb(Bursts bursts, HearingTable[] tables, int node) {
-    double best = Double.NaN;
-    int first = 0;
-    for (int s = 0; s < bursts.stretchEnd.length; s++) {
-      HearingTable table = tables[bursts.stretchBeacon[s]];
-      for (int i = first; i < bursts.stretchEnd[s]; i++) {
-        double snr = table.snrDb(bursts, i, node);
-        boolean met = snr > Double.NEGATIVE_INFINITY && table.gate(bursts, i, node) > 0;
-        if (met && !(snr <= best)) {
-          best = snr;
+  double levelDensity(
+      Bursts bursts, HearingTable[] tables, int node, Way way, double levelDb, double readSdDb) {
+    int best = -1;
+    int bestStretch = -1;
+    double bestDb = Double.NEGATIVE_INFINITY;
+    for (int s = 0, i = 0; s < bursts.stretchEnd.length; s++) {
+      for (; i < bursts.stretchEnd[s]; i++) {
+        double snr = met(bursts, tables, s, i, node);
+        if (snr > bestDb) {
+          best = i;
+          bestStretch = s;
+          bestDb = snr;
         }
       }
-      first = bursts.stretchEnd[s];
     }
-    return best;
+    if (best < 0) {
+      return 0;
+    }
+    int beacon = bursts.stretchBeacon[bestStretch];
+    double sd = beacons.get(beacon).patternSdDb();
+    double count = 0;
+    for (int s = 0, i = 0; s < bursts.stretchEnd.length; s++) {
+      for (; i < bursts.stretchEnd[s]; i++) {
+        count += Math.exp(-Loudest.WEAKER * (bestDb - met(bursts, tables, s, i, node)) / sd);
+      }
+    }
+    return new Loudest(bestDb, count, bursts.stretchCoherence[bestStretch], sd)
+        .density(levelDb, readSdDb, steady.get(way)[beacon]);
+  }
+
+  /** Mean level of a burst, dB over noise; negative infinity when it is not met. */
+  private static double met(
+      Bursts bursts, HearingTable[] tables, int stretch, int burst, int node) {
+    HearingTable table = tables[bursts.stretchBeacon[stretch]];
+    return table.gate(bursts, burst, node) > 0
+        ? table.snrDb(bursts, burst, node)
+        : Double.NEGATIVE_INFINITY;
   }
 
   /** True when at least one burst leaves the antenna while the path is above the mask. */

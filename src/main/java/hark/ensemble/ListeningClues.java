@@ -63,7 +63,6 @@ final class ListeningClues {
     }
     SkyWindow window = window(heard.station(), heard.from(), heard.to());
     Optional<Way> way = noticedBy(heard);
-    double patternSd = input.beacons().get(0).patternSdDb();
     Optional<Pitch> pitch =
         heard.frequencyHz().isEmpty()
             ? Optional.empty()
@@ -77,7 +76,7 @@ final class ListeningClues {
         listening(heard.station(), way, OptionalDouble.empty(), heard.object()),
         notOurs(heard),
         heard.levelDb().orElse(Double.NaN),
-        Math.hypot(heard.levelSdDb().orElse(LEVEL_SD_DB), patternSd),
+        heard.levelSdDb().orElse(LEVEL_SD_DB),
         pitch);
   }
 
@@ -177,8 +176,8 @@ final class ListeningClues {
       return new Silence(index, window, listening);
     }
     double level = result.levelDbHz().orElse(Double.NaN) - perHertzDb + better;
-    double sd = Math.hypot(LEVEL_SD_DB, beacon.patternSdDb());
-    return new Sound(index, window, listening, FOUND_NOT_OURS, level, sd, Optional.empty());
+    return new Sound(
+        index, window, listening, FOUND_NOT_OURS, level, LEVEL_SD_DB, Optional.empty());
   }
 
   private SkyWindow window(String station, Instant from, Instant to) {

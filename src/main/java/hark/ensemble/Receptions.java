@@ -105,7 +105,8 @@ final class Receptions {
         Reception met =
             new Reception(
                 detect,
-                n -> Ear.strongestDb(bursts, byBeacon, n),
+                (db, sd, n) ->
+                    ear.levelDensity(bursts, byBeacon, n, clue.listening().way(), db, sd),
                 (pitch, n) -> pitch.density(bursts, byBeacon, beacons, n));
         likelihood[m] = new double[detect.length];
         outcome[m] = clue.readsNumber() ? new double[detect.length] : likelihood[m];

@@ -7,7 +7,7 @@ import java.util.Optional;
  *
  * @param notOurs chance that something else is taken for ours in such a window, by what was heard
  * @param levelDb over noise; NaN when not written down
- * @param sdDb spread of that reading and of the antenna's pattern together
+ * @param sdDb spread of that reading itself
  * @param pitch the frequency, where it was measured
  */
 record Sound(
@@ -29,7 +29,7 @@ record Sound(
     double ours = (1 - notOurs) * detected;
     if (hasLevel()) {
       strange /= NOT_OURS_SPREAD_DB;
-      ours *= detected > 0 ? levelDensity(reception.strongestDb(node)) : 1;
+      ours *= detected > 0 ? reception.levelDensity(levelDb, sdDb, node) : 1;
     }
     if (pitch.isPresent()) {
       strange /= Pitch.NOT_OURS_SPREAD_HZ;
@@ -40,10 +40,6 @@ record Sound(
 
   private boolean hasLevel() {
     return !Double.isNaN(levelDb);
-  }
-
-  private double levelDensity(double expectedDb) {
-    return Double.isNaN(expectedDb) ? 0 : Normal.density(levelDb, expectedDb, sdDb);
   }
 
   @Override

@@ -144,7 +144,7 @@ class MixedJournalTest {
       kinds.add(posterior.input().evidence().get(entry).evidence().kind());
     }
     TreeSet<String> weighing = new TreeSet<>(EvidenceKinds.list());
-    weighing.removeAll(List.of("not-listened", "note", "correction", "command-sent"));
+    weighing.removeAll(List.of("not-listened", "note", "correction"));
     assertEquals(weighing, kinds);
     assertEquals(posterior.bitsEntries().length, posterior.entryTail().length);
     for (double tail : posterior.entryTail()) {
