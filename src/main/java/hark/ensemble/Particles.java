@@ -4,8 +4,12 @@ import hark.power.BodyHistory;
 import hark.power.Illumination;
 import hark.power.OnboardCommand;
 import hark.power.Simulation;
+import hark.power.SimulationRequest;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Equally weighted possibilities, each a member at one hearing node, drawn systematically in the
@@ -210,38 +214,73 @@ public final class Particles {
   }
 
   /**
-   * What becomes of a possibility that has received a command.
+   * What becomes of possibilities that have received a command; in the order of the particles.
+   * Bodies that several share are simulated once, all of them side by side.
    *
    * @param seconds when it was sent: one of the checkpoints
    */
-  public Branch branch(int particle, double seconds, OnboardCommand command) {
+  public List<Branch> branches(List<Integer> particles, double seconds, OnboardCommand command) {
     int checkpoint = Arrays.binarySearch(source.checkpoints(), seconds);
     if (checkpoint < 0) {
       throw new IllegalArgumentException("no checkpoint at " + seconds + " s");
     }
-    Member possible = member(particle);
-    Body body = body(particle);
-    if (command == OnboardCommand.RELEASE) {
-      RadioTimeline freed = possible.radio().withoutAntennaLossAfter(seconds);
-      Member changed =
-          new Member(
-              possible.set(),
-              possible.draw(),
-              possible.body(),
-              possible.onsets(),
-              possible.importance(),
-              freed);
-      boolean panels = causes(particle).stream().anyMatch(Cause::isUnfolded);
-      return new Branch(changed, panels ? commanded(body, checkpoint, command) : body);
+    int[] changed =
+        particles.stream()
+            .filter(p -> changesBody(p, command))
+            .mapToInt(p -> member(p).body())
+            .distinct()
+            .toArray();
+    Map<Integer, Body> after = commanded(changed, checkpoint, command);
+    List<Branch> branches = new ArrayList<>();
+    for (int p : particles) {
+      Member possible = member(p);
+      Body body = changesBody(p, command) ? after.get(possible.body()) : body(p);
+      boolean freed = command == OnboardCommand.RELEASE;
+      branches.add(new Branch(freed ? freed(possible, seconds) : possible, body));
     }
-    return new Branch(possible, commanded(body, checkpoint, command));
+    return branches;
   }
 
-  private Body commanded(Body body, int checkpoint, OnboardCommand command) {
-    BodyHistory.Checkpoint from = body.history().checkpoints().get(checkpoint);
-    BodyHistory history =
-        Simulation.branch(body.model(), source.light(), body.request(), from, command);
-    return new Body(body.model(), body.request(), history);
+  private static Member freed(Member stowed, double seconds) {
+    return new Member(
+        stowed.set(),
+        stowed.draw(),
+        stowed.body(),
+        stowed.onsets(),
+        stowed.importance(),
+        stowed.radio().withoutAntennaLossAfter(seconds));
+  }
+
+  /** A release that only frees an antenna leaves the electrical system as it is. */
+  private boolean changesBody(int particle, OnboardCommand command) {
+    return command != OnboardCommand.RELEASE
+        || causes(particle).stream().anyMatch(Cause::isUnfolded);
+  }
+
+  private Map<Integer, Body> commanded(int[] bodies, int checkpoint, OnboardCommand command) {
+    Map<Integer, Body> after = new HashMap<>();
+    if (bodies.length == 0) {
+      return after;
+    }
+    List<Simulation.Continuation> jobs = new ArrayList<>();
+    for (int b : bodies) {
+      Body body = source.ahead()[b];
+      BodyHistory.Checkpoint from = body.history().checkpoints().get(checkpoint);
+      jobs.add(new Simulation.Continuation(body.model(), bare(body.request()), from));
+    }
+    List<BodyHistory> histories = Simulation.branchAll(jobs, source.light(), command);
+    for (int k = 0; k < bodies.length; k++) {
+      Simulation.Continuation job = jobs.get(k);
+      after.put(bodies[k], new Body(job.model(), job.request(), histories.get(k)));
+    }
+    return after;
+  }
+
+  /** The same to its end, with nothing written down on the way: only what it sends is asked for. */
+  private static SimulationRequest bare(SimulationRequest request) {
+    double end = request.endSeconds();
+    return new SimulationRequest(
+        end, end, request.gridStepSeconds(), request.events(), new double[0], new double[0]);
   }
 
   private List<Cause> causes(int particle) {

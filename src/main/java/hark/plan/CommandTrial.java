@@ -9,9 +9,7 @@ import hark.ensemble.SkyWindow;
 import hark.ensemble.Workers;
 import hark.power.OnboardCommand;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -102,26 +100,28 @@ final class CommandTrial {
     // near windows are the ones decided on: later ones make do with every fifth possibility
     boolean near = diagnosis.windows().get(window).from() < now + NEAR_SECONDS;
     int stride = near ? 1 : LATER_STRIDE;
-    List<Difference> differences = new ArrayList<>();
-    Map<Integer, Particles.Branch> known = new HashMap<>();
+    double[] received = new double[sample.count()];
     double reach = 0;
-    for (int p = 0; p < sample.count(); p++) {
-      double received = sample.received(p, link, command.repeats());
-      reach += received / sample.count();
-      if (p % stride != 0) {
-        continue;
+    List<Integer> tried = new ArrayList<>();
+    for (int p = 0; p < received.length; p++) {
+      received[p] = sample.received(p, link, command.repeats());
+      reach += received[p] / received.length;
+      boolean reached = p % stride == 0 && received[p] > NOT_WORTH;
+      if (reached && !sample.leavesAlone(p, command.command())) {
+        tried.add(p);
       }
-      if (received > NOT_WORTH && !sample.leavesAlone(p, command.command())) {
-        int particle = p;
-        Particles.Branch branch =
-            known.computeIfAbsent(
-                sample.memberOf(p),
-                m -> sample.branch(particle, link.seconds(), command.command()));
-        double works = command.command() == OnboardCommand.RELEASE ? CommandLink.RELEASE_WORKS : 1;
-        differences.add(difference(p, window, branch, received * works));
-      } else {
-        differences.add(new Difference(sample.group(p), 0, 0, 0, 0));
-      }
+    }
+    List<Particles.Branch> branches = sample.branches(tried, link.seconds(), command.command());
+    double works = command.command() == OnboardCommand.RELEASE ? CommandLink.RELEASE_WORKS : 1;
+    Difference[] changed = new Difference[received.length];
+    for (int k = 0; k < branches.size(); k++) {
+      int p = tried.get(k);
+      changed[p] = difference(p, window, branches.get(k), received[p] * works);
+    }
+    List<Difference> differences = new ArrayList<>();
+    for (int p = 0; p < received.length; p += stride) {
+      boolean same = changed[p] == null;
+      differences.add(same ? new Difference(sample.group(p), 0, 0, 0, 0) : changed[p]);
     }
     return outcome(reach, differences);
   }

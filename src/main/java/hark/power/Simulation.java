@@ -69,6 +69,10 @@ public final class Simulation {
 
   /** As {@link #resume}, for bodies that stand at the same time. */
   public static List<BodyHistory> resumeAll(List<Continuation> jobs, Illumination light) {
+    return finish(atOneTime(jobs, light), light, jobs.get(0).request());
+  }
+
+  private static Machine[] atOneTime(List<Continuation> jobs, Illumination light) {
     Machine[] machines = new Machine[jobs.size()];
     for (int i = 0; i < machines.length; i++) {
       Continuation job = jobs.get(i);
@@ -77,7 +81,7 @@ public final class Simulation {
         throw new IllegalArgumentException("the checkpoints are not at the same time");
       }
     }
-    return finish(machines, light, jobs.get(0).request());
+    return machines;
   }
 
   /** As {@link #resume}, with a command that arrives at the checkpoint's time. */
@@ -87,9 +91,18 @@ public final class Simulation {
       SimulationRequest request,
       BodyHistory.Checkpoint checkpoint,
       OnboardCommand command) {
-    Machine machine = resumed(model, light, request, checkpoint);
-    machine.command(command);
-    return finish(machine, light, request);
+    Continuation one = new Continuation(model, request, checkpoint);
+    return branchAll(List.of(one), light, command).get(0);
+  }
+
+  /** As {@link #branch}, for bodies that stand at the same time and receive the same command. */
+  public static List<BodyHistory> branchAll(
+      List<Continuation> jobs, Illumination light, OnboardCommand command) {
+    Machine[] machines = atOneTime(jobs, light);
+    for (Machine machine : machines) {
+      machine.command(command);
+    }
+    return finish(machines, light, jobs.get(0).request());
   }
 
   /** Where the energy of a run from separation goes. */

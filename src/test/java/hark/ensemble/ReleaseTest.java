@@ -100,7 +100,8 @@ class ReleaseTest {
               SkyWindow first =
                   windows.stream().filter(w -> w.station() == 0).findFirst().orElseThrow();
               double sent = particles.commandLink(first).seconds();
-              Particles.Branch freed = particles.branch(stuck, sent, OnboardCommand.RELEASE);
+              Particles.Branch freed =
+                  particles.branches(List.of(stuck), sent, OnboardCommand.RELEASE).get(0);
               double without = 0;
               double with = 0;
               for (SkyWindow later : windows) {

@@ -15,6 +15,7 @@ import hark.power.SimulationRequest.TimedChange;
 import java.lang.reflect.Array;
 import java.lang.reflect.Field;
 import java.lang.reflect.Modifier;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -62,6 +63,30 @@ class BranchTest {
         Bodies.at(Bodies.DAY, new OnboardChange.BatteryOpen()),
         Bodies.at(1.5 * Bodies.DAY, new OnboardChange.HoldOffLost()),
         Bodies.at(3 * Bodies.DAY, new OnboardChange.BootLoop(Set.of(Clearing.POWER_CYCLE))));
+  }
+
+  @ParameterizedTest
+  @EnumSource(OnboardCommand.class)
+  void commandedSideBySideEqualsCommandedAlone(OnboardCommand command) {
+    List<Simulation.Continuation> jobs = new ArrayList<>();
+    for (int i = 0; i < Simulation.BLOCK + 6; i++) {
+      double arrayFactor = 0.2 + 0.011 * i;
+      List<TimedChange> changes =
+          i % 3 == 0 ? troubles(arrayFactor) : List.of(troubles(arrayFactor).get(0));
+      PowerModel model = new Bodies().model();
+      SimulationRequest request = request(changes);
+      Checkpoint at = Simulation.run(model, LIGHT, request).checkpoints().get(0);
+      jobs.add(new Simulation.Continuation(model, request, at));
+    }
+    List<BodyHistory> together = Simulation.branchAll(jobs, LIGHT, command);
+    assertEquals(jobs.size(), together.size());
+    for (int i = 0; i < jobs.size(); i++) {
+      Simulation.Continuation job = jobs.get(i);
+      BodyHistory alone = Simulation.branch(job.model(), LIGHT, job.request(), job.from(), command);
+      assertArrayEquals(alone.soc(), together.get(i).soc(), 0, "body " + i);
+      assertEquals(alone.segments(), together.get(i).segments());
+      assertEquals(alone.transitions(), together.get(i).transitions());
+    }
   }
 
   @ParameterizedTest(name = "array factor {0}")
