@@ -12,10 +12,8 @@ import hark.power.BodyHistory.Transition;
 import hark.power.PowerModel;
 import hark.power.Simulation;
 import hark.power.SimulationRequest;
-import hark.power.SimulationRequest.TimedChange;
 import hark.problem.BadInput;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -156,25 +154,9 @@ final class Tracer {
     List<String> words =
         list.changes(body).stream()
             .filter(change -> change.onsetSeconds() == onset)
-            .map(Tracer::words)
+            .map(change -> ChangeWords.of(change.change()))
             .toList();
     return words.isEmpty() ? "radio only" : String.join(", ", words);
-  }
-
-  /** A change as its record names it, with its numbers to three digits. */
-  private static String words(TimedChange timed) {
-    String text = timed.change().toString();
-    int bracket = text.indexOf('[');
-    String name = text.substring(0, bracket).replaceAll("(?<=[a-z])(?=[A-Z])", " ");
-    String values = text.substring(bracket + 1, text.length() - 1);
-    String shown =
-        Arrays.stream(values.split(", (?![^\\[]*])"))
-            .filter(value -> !value.isEmpty() && !value.startsWith("clearedBy"))
-            .map(value -> Words.rounded(value.replace("=", " ")))
-            .reduce((a, b) -> a + ", " + b)
-            .map(all -> ": " + all)
-            .orElse("");
-    return name.toLowerCase(java.util.Locale.ROOT) + shown;
   }
 
   private List<Share> explanations(int body) {
