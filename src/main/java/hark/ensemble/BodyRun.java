@@ -90,7 +90,10 @@ public final class BodyRun {
       }
     }
     return new EnergyFan.Point(
-        seconds, EnergyFan.quantiles(soc, sample.weight()), states, transmitting);
+        seconds,
+        WeightedQuantiles.of(soc, sample.weight(), EnergyFan.LEVELS),
+        states,
+        transmitting);
   }
 
   /** Share of a body's weight whose radio still radiates at a time. */

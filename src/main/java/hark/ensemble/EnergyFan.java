@@ -3,6 +3,7 @@ package hark.ensemble;
 import hark.power.BodyHistory;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Weighted quantiles of the state of charge and shares of the bus states against time. */
 public final class EnergyFan {
@@ -34,77 +35,99 @@ public final class EnergyFan {
     }
   }
 
+  /** Times that are worked out together: one bit of a number each. */
+  private static final int TOGETHER = Long.SIZE;
+
   static List<Point> of(Source source, Workers workers) {
-    int first = 0;
-    while (source.ahead()[first] == null) {
-      first++;
-    }
+    int[] alive =
+        IntStream.range(0, source.ahead().length).filter(b -> source.ahead()[b] != null).toArray();
     // the last grid time of the past is the first of what comes
-    int past = source.history(first, true).soc().length - 1;
-    int count = past + source.history(first, false).soc().length;
-    int any = first;
-    Point[] points = new Point[count];
-    workers.each(
-        count,
-        g ->
-            points[g] =
-                g < past ? point(source, any, true, g) : point(source, any, false, g - past));
+    int past = source.history(alive[0], true).soc().length - 1;
+    int coming = source.history(alive[0], false).soc().length;
+    Point[] points = new Point[past + coming];
+    workers.eachBlock(
+        past, TOGETHER, (from, to) -> new Stretch(source, alive, true, from, to).fill(points, 0));
+    workers.eachBlock(
+        coming,
+        TOGETHER,
+        (from, to) -> new Stretch(source, alive, false, from, to).fill(points, past));
     return List.of(points);
   }
 
-  private static Point point(Source source, int any, boolean past, int g) {
-    BodyHistory grid = source.history(any, past);
-    double seconds = grid.gridStart() + g * grid.gridStep();
-    double total = Arrays.stream(source.bodyWeight()).sum();
-    double[] states = new double[4];
-    double[] soc = new double[source.bodyWeight().length];
-    for (int b = 0; b < soc.length; b++) {
-      if (source.ahead()[b] != null) {
-        BodyHistory history = source.history(b, past);
-        soc[b] = history.soc()[g];
-        states[history.states()[g]] += source.bodyWeight()[b] / total;
-      }
-    }
-    double transmitting = transmitting(source, past, seconds) / total;
-    return new Point(seconds, quantiles(soc, source.bodyWeight()), states, transmitting);
-  }
+  /** Some neighbouring times of the grid, past or coming. */
+  private static final class Stretch {
+    private final Source source;
+    private final int[] alive;
+    private final boolean past;
+    private final int from;
+    private final double[] seconds;
+    private final double total;
 
-  private static double transmitting(Source source, boolean past, double seconds) {
-    double sum = 0;
-    double[] memberWeight = source.memberWeight();
-    for (int m = 0; m < memberWeight.length; m++) {
-      Member member = source.population().members.get(m);
-      if (memberWeight[m] > 0 && member.radio().muteFrom() > seconds) {
-        boolean runs =
-            Ear.Segments.any(source.history(member.body(), past).segments(), seconds, seconds);
-        sum += runs ? memberWeight[m] : 0;
-      }
+    Stretch(Source source, int[] alive, boolean past, int from, int to) {
+      this.source = source;
+      this.alive = alive;
+      this.past = past;
+      this.from = from;
+      BodyHistory grid = source.history(alive[0], past);
+      seconds =
+          IntStream.range(from, to)
+              .mapToDouble(g -> grid.gridStart() + g * grid.gridStep())
+              .toArray();
+      total = Arrays.stream(source.bodyWeight()).sum();
     }
-    return sum;
-  }
 
-  /** Weighted quantiles at {@link #LEVELS}. */
-  static double[] quantiles(double[] values, double[] weights) {
-    // value and index packed into one number, so that a plain sort does: values are never negative
-    long[] order = new long[values.length];
-    for (int k = 0; k < order.length; k++) {
-      order[k] = ((long) Float.floatToIntBits((float) values[k]) << 32) | k;
-    }
-    Arrays.sort(order);
-    double total = Arrays.stream(weights).sum();
-    double[] result = new double[LEVELS.length];
-    int level = 0;
-    double sum = 0;
-    for (long packed : order) {
-      int k = (int) packed;
-      sum += weights[k] / total;
-      while (level < LEVELS.length && sum >= LEVELS[level] - 1e-12) {
-        result[level++] = values[k];
+    void fill(Point[] points, int shift) {
+      double[] weights = Arrays.stream(alive).mapToDouble(b -> source.bodyWeight()[b]).toArray();
+      double[][] soc = new double[seconds.length][alive.length];
+      double[][] states = new double[seconds.length][4];
+      for (int k = 0; k < alive.length; k++) {
+        BodyHistory history = source.history(alive[k], past);
+        for (int j = 0; j < seconds.length; j++) {
+          soc[j][k] = history.soc()[from + j];
+          states[j][history.states()[from + j]] += weights[k] / total;
+        }
+      }
+      double[] transmitting = transmitting();
+      for (int j = 0; j < seconds.length; j++) {
+        double[] quantiles = WeightedQuantiles.of(soc[j], weights, LEVELS);
+        points[shift + from + j] =
+            new Point(seconds[j], quantiles, states[j], transmitting[j] / total);
       }
     }
-    while (level < LEVELS.length) {
-      result[level++] = values[(int) order[order.length - 1]];
+
+    /** Weight that radiates, by time; members share what their bodies do. */
+    private double[] transmitting() {
+      long[] runs = new long[source.ahead().length];
+      for (int body : alive) {
+        runs[body] = runs(source.history(body, past).segments());
+      }
+      double[] sum = new double[seconds.length];
+      double[] memberWeight = source.memberWeight();
+      for (int m = 0; m < memberWeight.length; m++) {
+        Member member = source.population().members.get(m);
+        if (memberWeight[m] > 0) {
+          double muteFrom = member.radio().muteFrom();
+          for (long left = runs[member.body()]; left != 0; left &= left - 1) {
+            int j = Long.numberOfTrailingZeros(left);
+            sum[j] += muteFrom > seconds[j] ? memberWeight[m] : 0;
+          }
+        }
+      }
+      return sum;
     }
-    return result;
+
+    /** A bit for each time at which a beacon runs. */
+    private long runs(List<BodyHistory.BeaconSegment> segments) {
+      long bits = 0;
+      int s = Ear.Segments.firstEndingAfter(segments, seconds[0]);
+      for (int j = 0; j < seconds.length; j++) {
+        while (s < segments.size() && segments.get(s).end() < seconds[j]) {
+          s++;
+        }
+        boolean runs = s < segments.size() && segments.get(s).firstBurst() <= seconds[j];
+        bits |= runs ? 1L << j : 0;
+      }
+      return bits;
+    }
   }
 }

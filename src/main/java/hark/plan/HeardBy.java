@@ -10,12 +10,12 @@ import java.util.List;
  * and only then its health enters.
  */
 final class HeardBy {
-  private final List<Integer> stationOf;
+  private final int[] stationOf;
   private final int stations;
 
   HeardBy(List<Integer> stationOf) {
-    this.stationOf = stationOf;
-    this.stations = stationOf.stream().mapToInt(Integer::intValue).max().orElse(-1) + 1;
+    this.stationOf = stationOf.stream().mapToInt(Integer::intValue).toArray();
+    this.stations = Arrays.stream(this.stationOf).max().orElse(-1) + 1;
   }
 
   /**
@@ -26,25 +26,45 @@ final class HeardBy {
    * @param works chance that each station works
    */
   double[] missed(double[] chance, double[] works) {
-    double[] byStation = new double[stations];
-    Arrays.fill(byStation, 1);
+    Sum sum = new Sum();
+    sum.begin(works);
     double[] missed = new double[chance.length];
-    double all = 1;
     for (int w = 0; w < chance.length; w++) {
       if (chance[w] > 0) {
-        byStation[stationOf.get(w)] *= 1 - Particles.noSlip() * chance[w];
-        all = product(byStation, works);
+        sum.listen(w, chance[w]);
       }
-      missed[w] = all;
+      missed[w] = sum.missed();
     }
     return missed;
   }
 
-  private double product(double[] byStation, double[] works) {
-    double product = 1;
-    for (int s = 0; s < stations; s++) {
-      product *= 1 - works[s] * (1 - byStation[s]);
+  /** Windows listened to one after the other, for one possibility at a time. */
+  final class Sum {
+    private final double[] byStation = new double[stations];
+    private double[] works;
+    private double missed;
+
+    /** Begins anew. */
+    void begin(double[] chanceThatWorks) {
+      works = chanceThatWorks;
+      missed = 1;
+      Arrays.fill(byStation, 1);
     }
-    return product;
+
+    /** Listens in a window; returns the chance that this is the first time something is heard. */
+    double listen(int window, double chance) {
+      byStation[stationOf[window]] *= 1 - Particles.noSlip() * chance;
+      double before = missed;
+      missed = 1;
+      for (int s = 0; s < stations; s++) {
+        missed *= 1 - works[s] * (1 - byStation[s]);
+      }
+      return before - missed;
+    }
+
+    /** Chance that nothing has been heard so far. */
+    double missed() {
+      return missed;
+    }
   }
 }

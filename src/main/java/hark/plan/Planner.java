@@ -2,11 +2,13 @@ package hark.plan;
 
 import hark.ensemble.Diagnosis;
 import hark.ensemble.LeaveOneOut;
+import hark.ensemble.Listening;
 import hark.ensemble.Particles;
 import hark.ensemble.SkyWindow;
 import hark.ensemble.Workers;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -155,9 +157,17 @@ public final class Planner {
 
   private List<OptionValue> values(int window, int[] choice, CommandTrial trial) {
     double[] without = worthOf(window, -1, choice);
+    Map<Listening, double[]> known = new HashMap<>();
     List<OptionValue> values = new ArrayList<>();
     for (int o = 0; o < options.get(window).size(); o++) {
-      values.add(value(window, o, choice, without, trial));
+      WindowOption option = options.get(window).get(o);
+      int index = o;
+      // what is sent or checked meanwhile does not change how a station listens
+      double[] listening =
+          option.listens()
+              ? known.computeIfAbsent(option.listening(), l -> worthOf(window, index, choice))
+              : without;
+      values.add(value(window, o, listening, without, trial));
     }
     values.sort(
         Comparator.comparing((OptionValue v) -> v.hazard() > settings.hazardLimit())
@@ -168,14 +178,13 @@ public final class Planner {
   private double[] worthOf(int window, int option, int[] choice) {
     int[] changed = choice.clone();
     changed[window] = option;
-    return value.mean(chances, changed, 0, 1);
+    return value.gains(chances, changed, 0, 1);
   }
 
   private OptionValue value(
-      int window, int index, int[] choice, double[] without, CommandTrial trial) {
+      int window, int index, double[] worth, double[] without, CommandTrial trial) {
     WindowOption option = options.get(window).get(index);
     double[] heard = heard(window, index);
-    double[] worth = option.listens() ? worthOf(window, index, choice) : without;
     double bits =
         Information.bits(particles, informative(option, window, heard), diagnosis.sets().size());
     double mean = mean(heard, -1);

@@ -125,11 +125,11 @@ final class Schedule {
     choice[step.window()] = step.option();
     taken.add(step.window());
     goingOn.add(
-        new double[] {costs.hours(taken, extraHours), value.mean(chances, choice, 1, 2)[0]});
+        new double[] {costs.hours(taken, extraHours), value.gains(chances, choice, 1, 2)[0]});
   }
 
   private double early() {
-    return value.mean(chances, choice, 0, 2)[1];
+    return value.gains(chances, choice, 0, 2)[1];
   }
 
   private double rate(int window, int option, double present) {

@@ -3,6 +3,7 @@ package hark.plan;
 import hark.ensemble.Diagnosis;
 import hark.ensemble.SkyWindow;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * What a choice of listening is worth over a set of particles: chance to hear by the horizon, the
@@ -48,7 +49,36 @@ final class Value {
     return new double[] {1 - before, early, days};
   }
 
-  /** The same, averaged over every {@code stride}-th particle from {@code first}. */
+  /**
+   * Heard by the horizon and heard early, averaged over every {@code stride}-th particle from
+   * {@code first}. Asked very often: only windows with a choice are looked at.
+   */
+  double[] gains(Chances chances, int[] choice, int first, int stride) {
+    int[] taken = IntStream.range(0, choice.length).filter(w -> choice[w] >= 0).toArray();
+    float[][] heard = new float[taken.length][];
+    for (int k = 0; k < taken.length; k++) {
+      heard[k] = chances.heard[taken[k]][choice[taken[k]]];
+    }
+    HeardBy.Sum sum = heardBy.new Sum();
+    double heardSum = 0;
+    double earlySum = 0;
+    int count = 0;
+    for (int p = first; p < chances.works.length; p += stride) {
+      sum.begin(chances.works[p]);
+      double early = 0;
+      for (int k = 0; k < taken.length; k++) {
+        if (heard[k][p] > 0) {
+          early += sum.listen(taken[k], heard[k][p]) * discount[taken[k]];
+        }
+      }
+      heardSum += 1 - sum.missed();
+      earlySum += early;
+      count++;
+    }
+    return new double[] {heardSum / Math.max(1, count), earlySum / Math.max(1, count)};
+  }
+
+  /** All three numbers, averaged over every {@code stride}-th particle from {@code first}. */
   double[] mean(Chances chances, int[] choice, int first, int stride) {
     double[] sum = new double[3];
     double[] chance = new double[choice.length];
