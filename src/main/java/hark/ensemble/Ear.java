@@ -65,18 +65,14 @@ final class Ear {
   }
 
   /** The chance that no burst is noticed, by node. */
-  double[] miss(Bursts bursts, HearingTable[] tables, Way way) {
-    double[] miss = new double[tables[0].nodes()];
-    Arrays.fill(miss, 1);
+  float[] miss(Bursts bursts, HearingTable[] tables, Way way) {
+    float[] miss = ones(tables[0].nodes());
     int first = 0;
     for (int s = 0; s < bursts.stretchEnd.length; s++) {
       int end = bursts.stretchEnd[s];
       int beacon = bursts.stretchBeacon[s];
-      double coherence = bursts.stretchCoherence[s];
-      if (coherence == 0) {
-        for (int i = first; i < end; i++) {
-          tables[beacon].miss(bursts, i, faded.get(way)[beacon], miss);
-        }
+      if (bursts.stretchCoherence[s] == 0) {
+        tables[beacon].miss(bursts, first, end, faded.get(way)[beacon], 0, miss);
       } else {
         mix(bursts, s, first, tables[beacon], way, miss);
       }
@@ -85,29 +81,31 @@ final class Ear {
     return miss;
   }
 
+  private static float[] ones(int count) {
+    float[] ones = new float[count];
+    Arrays.fill(ones, 1);
+    return ones;
+  }
+
   /** A stretch whose bursts see partly the same of the pattern, partly each another part. */
   private void mix(
-      Bursts bursts, int stretch, int first, HearingTable table, Way way, double[] miss) {
+      Bursts bursts, int stretch, int first, HearingTable table, Way way, float[] miss) {
     int beacon = bursts.stretchBeacon[stretch];
-    double coherence = bursts.stretchCoherence[stretch];
+    int end = bursts.stretchEnd[stretch];
+    float coherence = (float) bursts.stretchCoherence[stretch];
     double sd = beacons.get(beacon).patternSdDb();
-    double[] fadeDb = Arrays.stream(FADE).map(f -> sd * f).toArray();
-    double[][] together = new double[FADE.length][miss.length];
-    double[] apart = new double[miss.length];
-    Arrays.fill(apart, 1);
-    for (double[] row : together) {
-      Arrays.fill(row, 1);
-    }
-    for (int i = first; i < bursts.stretchEnd[stretch]; i++) {
-      table.miss(bursts, i, faded.get(way)[beacon], apart);
-      table.miss(bursts, i, steady.get(way)[beacon], fadeDb, together);
+    float[] apart = ones(miss.length);
+    table.miss(bursts, first, end, faded.get(way)[beacon], 0, apart);
+    float[] mean = new float[miss.length];
+    for (int f = 0; f < FADE.length; f++) {
+      float[] together = ones(miss.length);
+      table.miss(bursts, first, end, steady.get(way)[beacon], (float) (sd * FADE[f]), together);
+      for (int n = 0; n < mean.length; n++) {
+        mean[n] += (float) FADE_WEIGHT[f] * together[n];
+      }
     }
     for (int n = 0; n < miss.length; n++) {
-      double mean = 0;
-      for (int f = 0; f < FADE.length; f++) {
-        mean += FADE_WEIGHT[f] * together[f][n];
-      }
-      miss[n] *= (1 - coherence) * apart[n] + coherence * mean;
+      miss[n] *= (1 - coherence) * apart[n] + coherence * mean[n];
     }
   }
 

@@ -15,11 +15,14 @@ final class HearingTable {
 
   static final float BELOW_MASK = Float.NEGATIVE_INFINITY;
 
+  private static final float FAR_BELOW = -1e4f;
+
   /** A level so many widths below the threshold is not noticed: under 1e-9. */
   private static final double HOPELESS_WIDTHS = 6;
 
   private final int nodes;
   private final float[] snrDb;
+  private final float[] levelDb;
   private final float[] offsetHz;
   private final float[] carrierHz;
   private final float[] gate;
@@ -50,10 +53,11 @@ final class HearingTable {
    * What is met, by {@code [sample · nodes + node]}.
    *
    * @param snrDb level over noise; {@link #BELOW_MASK} where nothing is seen
+   * @param levelDb the same with a number everywhere; see {@link #levels}
    * @param offsetHz carrier from the middle of the band
    * @param carrierHz carrier above the nominal frequency, whatever is listened to
    */
-  record Met(float[] snrDb, float[] offsetHz, float[] carrierHz) {}
+  record Met(float[] snrDb, float[] levelDb, float[] offsetHz, float[] carrierHz) {}
 
   /**
    * A table over samples by {@code [sample · nodes + node]}, which it keeps: tables of several
@@ -64,6 +68,7 @@ final class HearingTable {
   HearingTable(int nodes, Met met, double lossDb, Band band) {
     this.nodes = nodes;
     this.snrDb = met.snrDb();
+    this.levelDb = met.levelDb();
     this.offsetHz = met.offsetHz();
     this.carrierHz = met.carrierHz();
     this.lossDb = lossDb;
@@ -80,19 +85,35 @@ final class HearingTable {
     }
   }
 
+  /**
+   * Levels with a number everywhere: below the mask that of the neighbour in time, so that a pass
+   * keeps its level up to its ends, and {@link #FAR_BELOW} where that is below the mask too.
+   */
+  static float[] levels(float[] snrDb, int nodes) {
+    float[] levels = snrDb.clone();
+    for (int i = 0; i < levels.length; i++) {
+      if (snrDb[i] == BELOW_MASK) {
+        float before = i < nodes ? BELOW_MASK : snrDb[i - nodes];
+        float after = i + nodes < snrDb.length ? snrDb[i + nodes] : BELOW_MASK;
+        levels[i] = Math.max(FAR_BELOW, Math.max(before, after));
+      }
+    }
+    return levels;
+  }
+
   /** Number of nodes. */
   int nodes() {
     return nodes;
   }
 
   /** Whether any node might notice a burst; false saves the asking. */
-  private boolean mayNotice(Bursts bursts, int i, Detector detector) {
+  private boolean mayNotice(Bursts bursts, int i, Detector detector, float fadeDb) {
     int k = bursts.cell[i];
     if (k > bestDb.length - 2) {
       return false;
     }
     boolean tuned = bursts.shiftHz[i] != 0 || open[nearest(bursts, i)];
-    double level = Math.max(bestDb[k], bestDb[k + 1]) - lossDb - bursts.lossDb[i];
+    double level = Math.max(bestDb[k], bestDb[k + 1]) + fadeDb - lossDb - bursts.lossDb[i];
     return tuned && level > detector.thresholdDb() - HOPELESS_WIDTHS * detector.widthDb();
   }
 
@@ -100,37 +121,38 @@ final class HearingTable {
     return bursts.cell[i] + (bursts.beyond[i] < 0.5f ? 0 : 1);
   }
 
-  /** Multiplies the chance that a burst is not noticed into {@code miss}, by node. */
-  void miss(Bursts bursts, int i, Detector detector, double[] miss) {
-    if (!mayNotice(bursts, i, detector)) {
-      return;
+  /**
+   * Multiplies the chances that bursts are not noticed into {@code miss}, by node.
+   *
+   * @param first of the bursts
+   * @param end of the bursts, exclusive
+   * @param fadeDb added to every level
+   */
+  void miss(Bursts bursts, int first, int end, Detector detector, float fadeDb, float[] miss) {
+    DetectionRow row = null;
+    float[] shifted = null;
+    for (int i = first; i < end; i++) {
+      if (!mayNotice(bursts, i, detector, fadeDb)) {
+        continue;
+      }
+      int near = nearest(bursts, i) * nodes;
+      float loss = (float) (lossDb + bursts.lossDb[i] - fadeDb);
+      row = row == null ? new DetectionRow(nodes, detector) : row;
+      row.at(levelDb, bursts.cell[i] * nodes, bursts.beyond[i], loss);
+      if (bursts.shiftHz[i] == 0) {
+        row.miss(gate, near, miss);
+      } else {
+        shifted = shifted == null ? new float[nodes] : shifted;
+        gates(near, bursts.shiftHz[i], shifted);
+        row.miss(shifted, 0, miss);
+      }
     }
-    // written out, because it is the innermost loop of the weighing
-    int low = bursts.cell[i] * nodes;
-    int high = low + nodes;
-    int near = nearest(bursts, i) * nodes;
-    float beyond = bursts.beyond[i];
-    float shift = bursts.shiftHz[i];
-    double least = detector.thresholdDb() - HOPELESS_WIDTHS * detector.widthDb();
-    float loss = (float) (lossDb + bursts.lossDb[i]);
+  }
+
+  private void gates(int near, float shiftHz, float[] gates) {
     for (int n = 0; n < nodes; n++) {
-      float before = snrDb[low + n];
-      float after = snrDb[high + n];
-      float level = before + beyond * (after - before) - loss;
-      if (!(level > least)) {
-        // an end below the mask makes the level infinite or no number
-        level =
-            before == BELOW_MASK || after == BELOW_MASK
-                ? edge(beyond, before, after) - loss
-                : level;
-        if (!(level > least)) {
-          continue;
-        }
-      }
-      double open = shift == 0 ? gate[near + n] : band.gate(offsetHz[near + n] + shift);
-      if (open > 0) {
-        miss[n] *= 1 - open * detector.probability(level);
-      }
+      boolean seen = snrDb[near + n] != BELOW_MASK;
+      gates[n] = seen ? (float) band.gate(offsetHz[near + n] + shiftHz) : 0;
     }
   }
 

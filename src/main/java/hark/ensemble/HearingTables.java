@@ -93,7 +93,7 @@ final class HearingTables {
     }
     double loss = mode.lossDb() + (mode.otherHand() ? otherHandDb() : 0);
     return new HearingTable(
-        width, new HearingTable.Met(aim.snrDb, offset, there.carrierHz), loss, band);
+        width, new HearingTable.Met(aim.snrDb, aim.levelDb, offset, there.carrierHz), loss, band);
   }
 
   private double otherHandDb() {
@@ -162,6 +162,7 @@ final class HearingTables {
   /** Where the antenna points for each node and how the radio is tuned. */
   private final class Aim {
     final float[] snrDb;
+    final float[] levelDb;
     final double[] shiftHz;
 
     Aim(Seen there, List<Node> nodes, StationMode mode) {
@@ -188,6 +189,7 @@ final class HearingTables {
         snrDb[i] = (float) (there.levelDb[i] - pointing - extra);
         shiftHz[i] = Doppler.shiftHz(beacon.frequencyHz(), aim.rangeRate);
       }
+      levelDb = HearingTable.levels(snrDb, width);
     }
   }
 }

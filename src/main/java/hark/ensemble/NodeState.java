@@ -184,11 +184,17 @@ final class NodeState {
   float[] modes(int station) {
     double total = total();
     float[] modes = new float[joint[station].length];
-    for (int m = 0; m < modes.length && total > 0; m++) {
+    if (!(total > 0)) {
+      return modes;
+    }
+    for (int n = 0; n < at.length; n++) {
+      double all = health[station][n];
+      sum[n] = all > 0 ? at[n] / (total * all) : 0;
+    }
+    for (int m = 0; m < modes.length; m++) {
       double share = 0;
       for (int n = 0; n < at.length; n++) {
-        double all = health[station][n];
-        share += all > 0 ? at[n] / total * (joint[station][m][n] / all) : 0;
+        share += sum[n] * joint[station][m][n];
       }
       modes[m] = (float) share;
     }

@@ -123,10 +123,11 @@ final class Receptions {
 
   /** Chance that a burst is noticed at each node; null when there is none at any. */
   private double[] detect(Way way, Bursts bursts, HearingTable[] tables) {
-    double[] detect = ear.miss(bursts, tables, way);
+    float[] miss = ear.miss(bursts, tables, way);
+    double[] detect = new double[miss.length];
     boolean any = false;
     for (int n = 0; n < detect.length; n++) {
-      detect[n] = (1 - SLIP) * (1 - detect[n]);
+      detect[n] = (1 - SLIP) * Math.max(0, 1 - miss[n]);
       any |= detect[n] > 0;
     }
     return any ? detect : null;
