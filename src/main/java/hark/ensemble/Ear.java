@@ -33,6 +33,9 @@ final class Ear {
     0.011257411327720, 0.222075922005613, 0.533333333333333, 0.222075922005613, 0.011257411327720
   };
 
+  /** Bursts that would count for less than exp(−this) beside the loudest are not counted. */
+  private static final double FORGOTTEN = 12;
+
   private final List<BeaconRadio> beacons;
   private final Map<Way, Detector[]> steady = new EnumMap<>(Way.class);
   private final Map<Way, Detector[]> faded = new EnumMap<>(Way.class);
@@ -115,29 +118,27 @@ final class Ear {
    */
   double levelDensity(
       Bursts bursts, HearingTable[] tables, int node, Way way, double levelDb, double readSdDb) {
-    int best = -1;
     int bestStretch = -1;
     double bestDb = Double.NEGATIVE_INFINITY;
+    double[] met = new double[bursts.count];
     for (int s = 0, i = 0; s < bursts.stretchEnd.length; s++) {
       for (; i < bursts.stretchEnd[s]; i++) {
-        double snr = met(bursts, tables, s, i, node);
-        if (snr > bestDb) {
-          best = i;
+        met[i] = met(bursts, tables, s, i, node);
+        if (met[i] > bestDb) {
           bestStretch = s;
-          bestDb = snr;
+          bestDb = met[i];
         }
       }
     }
-    if (best < 0) {
+    if (bestStretch < 0) {
       return 0;
     }
     int beacon = bursts.stretchBeacon[bestStretch];
     double sd = beacons.get(beacon).patternSdDb();
     double count = 0;
-    for (int s = 0, i = 0; s < bursts.stretchEnd.length; s++) {
-      for (; i < bursts.stretchEnd[s]; i++) {
-        count += Math.exp(-Loudest.WEAKER * (bestDb - met(bursts, tables, s, i, node)) / sd);
-      }
+    for (double db : met) {
+      double weaker = Loudest.WEAKER * (bestDb - db) / sd;
+      count += weaker < FORGOTTEN ? Math.exp(-weaker) : 0;
     }
     return new Loudest(bestDb, count, bursts.stretchCoherence[bestStretch], sd)
         .density(levelDb, readSdDb, steady.get(way)[beacon]);

@@ -2,6 +2,7 @@ package hark.ensemble;
 
 import hark.link.Detector;
 import hark.link.NormalCurve;
+import java.util.stream.IntStream;
 
 /**
  * The level of the loudest of several fading bursts, dB over noise, as a mixture of two normals:
@@ -24,6 +25,11 @@ record Loudest(double bestDb, double bursts, double coherence, double fadeDb) {
   static final double WEAKER = 1.27;
 
   private static final double[] COUNT = {1, 2, 3, 4, 5, 6, 8, 10, 15, 20, 50};
+  private static final double[] LOG_STEP =
+      IntStream.range(1, COUNT.length)
+          .mapToDouble(k -> Math.log(COUNT[k] / COUNT[k - 1]))
+          .toArray();
+
   private static final double[] MEAN = {
     0, 0.564, 0.846, 1.029, 1.163, 1.267, 1.424, 1.539, 1.736, 1.867, 2.249
   };
@@ -37,13 +43,14 @@ record Loudest(double bestDb, double bursts, double coherence, double fadeDb) {
    * @param readSdDb spread of the reading itself
    */
   double density(double levelDb, double readSdDb, Detector detector) {
-    double apartMean = bestDb + fadeDb * at(MEAN);
-    double apartSd = fadeDb * at(SPREAD);
+    double mean = at(MEAN);
+    double spread = at(SPREAD);
+    double apartMean = bestDb + fadeDb * mean;
+    double apartSd = fadeDb * spread;
     // of bursts that fade together it is the luckiest try that is noticed
     Detector tries =
         new Detector(
-            detector.thresholdDb() - detector.widthDb() * at(MEAN),
-            detector.widthDb() * at(SPREAD));
+            detector.thresholdDb() - detector.widthDb() * mean, detector.widthDb() * spread);
     double joint =
         coherence * joint(levelDb, bestDb, fadeDb, readSdDb, tries)
             + (1 - coherence) * joint(levelDb, apartMean, apartSd, readSdDb, detector);
@@ -60,7 +67,8 @@ record Loudest(double bestDb, double bursts, double coherence, double fadeDb) {
     double gain = sdDb * sdDb / variance;
     double meant = meanDb + gain * (levelDb - meanDb);
     double left = sdDb * readSdDb / Math.sqrt(variance);
-    double width = Math.hypot(detector.widthDb(), left);
+    // Math.hypot would cost more than all the rest
+    double width = Math.sqrt(detector.widthDb() * detector.widthDb() + left * left);
     return Normal.density(levelDb, meanDb, Math.sqrt(variance))
         * NormalCurve.below((meant - detector.thresholdDb()) / width);
   }
@@ -70,7 +78,7 @@ record Loudest(double bestDb, double bursts, double coherence, double fadeDb) {
     while (k < COUNT.length - 2 && bursts > COUNT[k + 1]) {
       k++;
     }
-    double part = Math.log(bursts / COUNT[k]) / Math.log(COUNT[k + 1] / COUNT[k]);
+    double part = Math.log(bursts / COUNT[k]) / LOG_STEP[k];
     return table[k] + Math.min(1, part) * (table[k + 1] - table[k]);
   }
 }
