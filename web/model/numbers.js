@@ -48,3 +48,6 @@ export const count = (n, one, many) => (n === 1 ? `one ${one}` : `${n} ${many}`)
 
 /** A title inside a sentence; abbreviations stay as they are. @param {string} text */
 export const lower = (text) => (/^[A-Z][a-z ]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text);
+
+/** A sentence of the server's, with figures kept beside their units. @param {string} text */
+export const kept = (text) => text.replace(/(\d) (?=(%|h|m|s|d|dB|V|W)(\W|$))/g, `$1${NB}`);

@@ -1,5 +1,6 @@
 // @ts-check
 import { html } from 'lit-html';
+import { kept } from '../model/numbers.js';
 /** @typedef {import('../model/state.js').State} State */
 
 /** A caution longer than this, in characters, stands on a line of its own. */
@@ -10,7 +11,7 @@ export function answer(s) {
   const h = s.page.assessment.headline;
   return html`
     <section class="answer" aria-live="polite" aria-atomic="true">
-      <h1>${h.action}${h.caution ? html` <em class=${h.caution.length > SHORT ? 'long' : ''}>${h.caution}</em>` : ''}</h1>
-      <p class="why">${h.why}</p>
+      <h1>${kept(h.action)}${h.caution ? html` <em class=${h.caution.length > SHORT ? 'long' : ''}>${h.caution}</em>` : ''}</h1>
+      <p class="why">${kept(h.why)}</p>
     </section>`;
 }
