@@ -21,6 +21,7 @@ final class HearingTable {
   private static final double HOPELESS_WIDTHS = 6;
 
   private final int nodes;
+  private final Met met;
   private final float[] snrDb;
   private final float[] levelDb;
   private final float[] offsetHz;
@@ -67,6 +68,7 @@ final class HearingTable {
    */
   HearingTable(int nodes, Met met, double lossDb, Band band) {
     this.nodes = nodes;
+    this.met = met;
     this.snrDb = met.snrDb();
     this.levelDb = met.levelDb();
     this.offsetHz = met.offsetHz();
@@ -99,6 +101,12 @@ final class HearingTable {
       }
     }
     return levels;
+  }
+
+  /** The same met with a band of another width in the same place. */
+  HearingTable within(double halfWidthHz) {
+    Band other = new Band(halfWidthHz, band.bandwidthHz(), band.attended());
+    return other.equals(band) ? this : new HearingTable(nodes, met, lossDb, other);
   }
 
   /** Number of nodes. */

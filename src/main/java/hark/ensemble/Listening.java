@@ -50,6 +50,15 @@ public record Listening(
     return new Listening(way, windowHz, offsetSeconds, tracked, gain, extraNoiseDb, frequencyHz);
   }
 
+  /** True when antenna and radio do the same, whatever the width of the band and who listens. */
+  boolean aimsAs(Listening other) {
+    return offsetSeconds == other.offsetSeconds
+        && tracked == other.tracked
+        && extraGainDb == other.extraGainDb
+        && extraNoiseDb == other.extraNoiseDb
+        && Double.compare(frequencyHz, other.frequencyHz) == 0;
+  }
+
   /** How far a beacon's frequency lies above the middle of the band listened to, Hz. */
   double beaconAboveHz(double beaconHz) {
     return Double.isNaN(frequencyHz) ? 0 : beaconHz - frequencyHz;

@@ -111,6 +111,62 @@ public final class Particles {
     return source.ahead()[member(particle).body()];
   }
 
+  /**
+   * What {@link Hearing#chance} says, for several ways of listening at once, {@code
+   * [way][particle]}: bursts are looked up once for all of them, and ways that aim alike share what
+   * they meet.
+   */
+  public float[][] chances(SkyWindow window, List<Listening> ways) {
+    HearingNodes[] groups = source.nodes();
+    HearingTable[][][][] tables = new HearingTable[groups.length][groups[0].count()][][];
+    float[][] chances = new float[ways.size()][count()];
+    Bursts bursts = null;
+    int sender = -1;
+    for (int p = 0; p < count(); p++) {
+      if (!mayHear(window, member(p), body(p))) {
+        continue;
+      }
+      if (member[p] != sender) {
+        sender = member[p];
+        bursts = Bursts.of(member(p), body(p), window.from(), window.to());
+      }
+      HearingTable[][] byWay = tables[group(p)][node[p]];
+      if (byWay == null) {
+        byWay = tables(window, ways, groups[group(p)], node[p]);
+        tables[group(p)][node[p]] = byWay;
+      }
+      for (int w = 0; w < byWay.length; w++) {
+        double miss = source.ear().miss(bursts, byWay[w], ways.get(w).way())[0];
+        chances[w][p] = (float) (1 - miss);
+      }
+    }
+    return chances;
+  }
+
+  /** Tables of one node, {@code [way][beacon]}. */
+  private HearingTable[][] tables(
+      SkyWindow window, List<Listening> ways, HearingNodes nodes, int n) {
+    HearingTable[][] tables = new HearingTable[ways.size()][];
+    for (int w = 0; w < tables.length; w++) {
+      Listening way = ways.get(w);
+      for (int known = 0; known < w && tables[w] == null; known++) {
+        if (way.aimsAs(ways.get(known))) {
+          tables[w] =
+              Arrays.stream(tables[known])
+                  .map(table -> table.within(way.windowHz()))
+                  .toArray(HearingTable[]::new);
+        }
+      }
+      tables[w] = tables[w] == null ? Tables.of(source.input(), window, way, nodes, n) : tables[w];
+    }
+    return tables;
+  }
+
+  private static boolean mayHear(SkyWindow window, Member possible, Body body) {
+    double until = Math.min(window.to(), possible.radio().muteFrom());
+    return Ear.Segments.any(body.history().segments(), window.from(), until);
+  }
+
   /** What a window offers under one way of listening; tables are made once for all particles. */
   public Hearing hearing(SkyWindow window, Listening listening) {
     return new Hearing(window, listening);
@@ -129,7 +185,7 @@ public final class Particles {
       tables = new HearingTable[groups.length][][];
       boolean[][] used = new boolean[groups.length][groups[0].count()];
       for (int p = 0; p < count(); p++) {
-        used[group(p)][node[p]] |= mayHear(member(p), body(p));
+        used[group(p)][node[p]] |= mayHear(window, member(p), body(p));
       }
       for (int g = 0; g < groups.length; g++) {
         tables[g] = new HearingTable[groups[g].count()][];
@@ -138,11 +194,6 @@ public final class Particles {
               used[g][n] ? Tables.of(source.input(), window, listening, groups[g], n) : null;
         }
       }
-    }
-
-    private boolean mayHear(Member possible, Body body) {
-      double until = Math.min(window.to(), possible.radio().muteFrom());
-      return Ear.Segments.any(body.history().segments(), window.from(), until);
     }
 
     /**
@@ -159,7 +210,7 @@ public final class Particles {
     }
 
     private double chance(int particle, Member possible, Body body) {
-      if (!mayHear(possible, body)) {
+      if (!mayHear(window, possible, body)) {
         return 0;
       }
       HearingTable[] byBeacon = tables[group(particle)][node[particle]];

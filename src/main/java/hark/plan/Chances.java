@@ -3,11 +3,9 @@ package hark.plan;
 import hark.ensemble.Diagnosis;
 import hark.ensemble.Listening;
 import hark.ensemble.Particles;
-import hark.ensemble.SkyWindow;
 import hark.ensemble.Workers;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * What each possibility lets a working station hear, for every window and every option, computed
@@ -44,28 +42,26 @@ final class Chances {
     workers.each(
         options.size(),
         w -> {
-          SkyWindow window = diagnosis.windows().get(w);
-          Map<Listening, float[]> known = new HashMap<>();
-          chances.audible[w] =
-              known.computeIfAbsent(list.widest(window), l -> row(particles, window, l));
+          Listening widest = list.widest(diagnosis.windows().get(w));
+          List<Listening> ways =
+              Stream.concat(
+                      Stream.of(widest),
+                      options.get(w).stream()
+                          .filter(WindowOption::listens)
+                          .map(WindowOption::listening))
+                  .distinct()
+                  .toList();
+          float[][] rows = particles.chances(diagnosis.windows().get(w), ways);
+          chances.audible[w] = rows[0];
           chances.heard[w] = new float[options.get(w).size()][];
-          for (int o = 0; o < options.get(w).size(); o++) {
+          for (int o = 0; o < chances.heard[w].length; o++) {
             WindowOption option = options.get(w).get(o);
             chances.heard[w][o] =
                 option.listens()
-                    ? known.computeIfAbsent(option.listening(), l -> row(particles, window, l))
+                    ? rows[ways.indexOf(option.listening())]
                     : new float[particles.count()];
           }
         });
     return chances;
-  }
-
-  private static float[] row(Particles particles, SkyWindow window, Listening listening) {
-    Particles.Hearing hearing = particles.hearing(window, listening);
-    float[] row = new float[particles.count()];
-    for (int p = 0; p < row.length; p++) {
-      row[p] = (float) hearing.chance(p);
-    }
-    return row;
   }
 }
