@@ -4,6 +4,7 @@ import hark.assessment.CurveDesk;
 import hark.document.CurvePlot;
 import hark.document.WhoseJson;
 import hark.document.WhoseReport;
+import hark.ensemble.Candidate;
 import hark.mission.Mission;
 import hark.orbit.EarthModel;
 import hark.orbit.ElementText;
@@ -174,7 +175,7 @@ final class WhoseCommand implements Callable<Integer> {
   /** The suspect that was found, or a refusal: nothing is built on a guess. */
   private static int found(WhoseAnswer answer) {
     WhoseAnswer.Found top = answer.likeliest();
-    boolean named = !top.objectId().equals("none");
+    boolean named = !top.objectId().equals(Candidate.NONE);
     if (answer.verdict() != WhoseAnswer.Verdict.FOUND || !named) {
       throw new CouldNot("not refined, not logged: " + WhoseReport.verdict(answer), null);
     }

@@ -3,6 +3,7 @@ package hark.document;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import hark.ensemble.Candidate;
 import hark.signal.WhoseAnswer;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -10,7 +11,7 @@ import java.util.Locale;
 
 /** The answer of {@code hark whose} in the form of the contract. Pure. */
 public final class WhoseJson {
-  private static final String NONE = "none";
+  private static final String NONE = Candidate.NONE;
 
   private WhoseJson() {}
 

@@ -1,5 +1,6 @@
 package hark.document;
 
+import hark.ensemble.Candidate;
 import hark.signal.DopplerCurve;
 import hark.signal.Refinement;
 import hark.signal.WhoseAnswer;
@@ -11,7 +12,7 @@ import java.util.Locale;
 
 /** What {@code hark whose} prints for people. Pure. */
 public final class WhoseReport {
-  private static final String NONE = "none";
+  private static final String NONE = Candidate.NONE;
 
   private final WhoseQuestion question;
   private final WhoseAnswer answer;

@@ -61,8 +61,9 @@ class EnergyCommandTest {
     for (int g = 0; g < 289; g += 16) {
       double all = top.get("energy").get(g).get("socP50").asDouble();
       double again = top.get("whatIfBefore").get(g).get("socP50").asDouble();
-      double aResampleOfTwoThousand = 5e-3;
-      assertEquals(all, again, aResampleOfTwoThousand, "drawn by weight from the assessment's");
+      // two thousand drawn by weight place a median within 1.1 % of rank, here 0.005 of charge
+      double threeSpreads = 0.015;
+      assertEquals(all, again, threeSpreads, "drawn by weight from the assessment's");
     }
     double sixDigits = 1e-3;
     for (JsonNode orbit : top.get("balance")) {
