@@ -33,9 +33,6 @@ final class Ear {
     0.011257411327720, 0.222075922005613, 0.533333333333333, 0.222075922005613, 0.011257411327720
   };
 
-  /** Bursts that would count for less than exp(−this) beside the loudest are not counted. */
-  private static final double FORGOTTEN = 12;
-
   private final List<BeaconRadio> beacons;
   private final Map<Way, Detector[]> steady = new EnumMap<>(Way.class);
   private final Map<Way, Detector[]> faded = new EnumMap<>(Way.class);
@@ -113,44 +110,12 @@ final class Ear {
   }
 
   /**
-   * Density of the level that was read off the loudest burst noticed, at a node, 1/dB; 0 when none
-   * is met above the mask and in the band.
+   * What levels of the bursts are met at each node of some tables.
+   *
+   * @param tables one a beacon
    */
-  double levelDensity(
-      Bursts bursts, HearingTable[] tables, int node, Way way, double levelDb, double readSdDb) {
-    int bestStretch = -1;
-    double bestDb = Double.NEGATIVE_INFINITY;
-    double[] met = new double[bursts.count];
-    for (int s = 0, i = 0; s < bursts.stretchEnd.length; s++) {
-      for (; i < bursts.stretchEnd[s]; i++) {
-        met[i] = met(bursts, tables, s, i, node);
-        if (met[i] > bestDb) {
-          bestStretch = s;
-          bestDb = met[i];
-        }
-      }
-    }
-    if (bestStretch < 0) {
-      return 0;
-    }
-    int beacon = bursts.stretchBeacon[bestStretch];
-    double sd = beacons.get(beacon).patternSdDb();
-    double count = 0;
-    for (double db : met) {
-      double weaker = Loudest.WEAKER * (bestDb - db) / sd;
-      count += weaker < FORGOTTEN ? Math.exp(-weaker) : 0;
-    }
-    return new Loudest(bestDb, count, bursts.stretchCoherence[bestStretch], sd)
-        .density(levelDb, readSdDb, steady.get(way)[beacon]);
-  }
-
-  /** Mean level of a burst, dB over noise; negative infinity when it is not met. */
-  private static double met(
-      Bursts bursts, HearingTable[] tables, int stretch, int burst, int node) {
-    HearingTable table = tables[bursts.stretchBeacon[stretch]];
-    return table.gate(bursts, burst, node) > 0
-        ? table.snrDb(bursts, burst, node)
-        : Double.NEGATIVE_INFINITY;
+  MetLevels levels(Bursts bursts, HearingTable[] tables, Way way) {
+    return new MetLevels(bursts, tables, beacons, steady.get(way));
   }
 
   /** True when at least one burst leaves the antenna while the path is above the mask. */

@@ -15,7 +15,7 @@ final class HearingTable {
 
   static final float BELOW_MASK = Float.NEGATIVE_INFINITY;
 
-  private static final float FAR_BELOW = -1e4f;
+  static final float FAR_BELOW = -1e4f;
 
   /** A level so many widths below the threshold is not noticed: under 1e-9. */
   private static final double HOPELESS_WIDTHS = 6;
@@ -154,6 +154,32 @@ final class HearingTable {
         gates(near, bursts.shiftHz[i], shifted);
         row.miss(shifted, 0, miss);
       }
+    }
+  }
+
+  /**
+   * Levels of a burst over noise, dB, the member's own loss taken off, written to {@code into} from
+   * a place on, by node; {@link #FAR_BELOW} where it is not met above the mask and in the band.
+   */
+  void met(Bursts bursts, int i, float[] into, int from) {
+    if (bursts.cell[i] > bestDb.length - 2) {
+      Arrays.fill(into, from, from + nodes, FAR_BELOW);
+      return;
+    }
+    int low = bursts.cell[i] * nodes;
+    int near = nearest(bursts, i) * nodes;
+    float beyond = bursts.beyond[i];
+    float loss = (float) (lossDb + bursts.lossDb[i]);
+    float[] open = gate;
+    if (bursts.shiftHz[i] != 0) {
+      open = new float[nodes];
+      gates(near, bursts.shiftHz[i], open);
+      near = 0;
+    }
+    for (int n = 0; n < nodes; n++) {
+      float before = levelDb[low + n];
+      float level = before + beyond * (levelDb[low + nodes + n] - before) - loss;
+      into[from + n] = open[near + n] > 0 ? level : FAR_BELOW;
     }
   }
 

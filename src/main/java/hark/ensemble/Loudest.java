@@ -38,6 +38,27 @@ record Loudest(double bestDb, double bursts, double coherence, double fadeDb) {
   };
 
   /**
+   * Adds to {@code counts}, for many nodes at once, how much a burst counts beside the loudest.
+   *
+   * @param best level of the loudest at each node
+   * @param level of the burst, no infinities
+   * @param perDb one over the spread of the pattern
+   */
+  static void count(float[] best, float[] level, float[] perDb, float[] counts) {
+    for (int n = 0; n < counts.length; n++) {
+      // exp(−u) as ((1 − u/128)/(1 + u/128))⁶⁴, without a branch: error below 1e-4
+      float u = (float) (WEAKER / 128) * (best[n] - level[n]) * perDb[n];
+      float above = 0.5f * (1 - u + Math.abs(1 - u)) / (1 + u);
+      above *= above;
+      above *= above;
+      above *= above;
+      above *= above;
+      above *= above;
+      counts[n] += above * above;
+    }
+  }
+
+  /**
    * Density of a level that was read off, given that the loudest burst was noticed, 1/dB.
    *
    * @param readSdDb spread of the reading itself

@@ -22,6 +22,9 @@ final class Receptions {
 
   private static final double[] CLOCK_WEIGHT = {1.0 / 6, 2.0 / 3, 1.0 / 6};
 
+  /** Chances below this are none: they drown in what is not ours and in single precision. */
+  private static final double LEAST_NOTICED = 1e-6;
+
   private final List<BeaconRadio> beacons;
   private final Ear ear;
   private final HeardMemory memory;
@@ -105,8 +108,7 @@ final class Receptions {
         Reception met =
             new Reception(
                 detect,
-                (db, sd, n) ->
-                    ear.levelDensity(bursts, byBeacon, n, clue.listening().way(), db, sd),
+                levels(clue, bursts, byBeacon),
                 (pitch, n) -> pitch.density(bursts, byBeacon, beacons, n));
         likelihood[m] = new double[detect.length];
         outcome[m] = clue.readsNumber() ? new double[detect.length] : likelihood[m];
@@ -121,13 +123,25 @@ final class Receptions {
     return new Heard(likelihood, nothing.deaf(), outcome, nothing.deafOutcome());
   }
 
+  /** Densities of levels, for all nodes prepared when the first is asked for. */
+  private Reception.Levels levels(ListeningClue clue, Bursts bursts, HearingTable[] tables) {
+    MetLevels[] known = new MetLevels[1];
+    return (levelDb, readSdDb, node) -> {
+      if (known[0] == null) {
+        known[0] = ear.levels(bursts, tables, clue.listening().way());
+      }
+      return known[0].density(node, levelDb, readSdDb);
+    };
+  }
+
   /** Chance that a burst is noticed at each node; null when there is none at any. */
   private double[] detect(Way way, Bursts bursts, HearingTable[] tables) {
     float[] miss = ear.miss(bursts, tables, way);
     double[] detect = new double[miss.length];
     boolean any = false;
     for (int n = 0; n < detect.length; n++) {
-      detect[n] = (1 - SLIP) * Math.max(0, 1 - miss[n]);
+      double noticed = 1 - miss[n];
+      detect[n] = noticed > LEAST_NOTICED ? (1 - SLIP) * noticed : 0;
       any |= detect[n] > 0;
     }
     return any ? detect : null;

@@ -3,7 +3,9 @@ package hark.ensemble;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
 
@@ -54,6 +56,11 @@ final class Refinement {
   private final List<Kin> kin = new ArrayList<>();
   private final List<List<Batch>> batches = new ArrayList<>();
   private final Population first;
+
+  /** Rows as standard normal numbers, and how far bodies are off, by index: asked very often. */
+  private final Map<Integer, double[]> standard = new HashMap<>();
+
+  private final Map<Integer, double[]> residuals = new HashMap<>();
   private int drawn;
 
   /** Event sets that take the same rows. */
@@ -270,12 +277,18 @@ final class Refinement {
     for (int m = 0; m < now.members.size(); m++) {
       Member member = now.members.get(m);
       if (member.group() != group && served.contains(member.set())) {
-        double[] row = now.draws.row(member.draw());
-        double[] z = Arrays.stream(places).mapToDouble(p -> RowGuide.standard(row[p])).toArray();
-        fit.add(z, weights.member()[m], residual(now.bodies.get(member.body())));
+        double[] row = standard.computeIfAbsent(member.draw(), draw -> standard(now.draws, draw));
+        double[] z = Arrays.stream(places).mapToDouble(p -> row[p]).toArray();
+        double[] off =
+            residuals.computeIfAbsent(member.body(), body -> residual(now.bodies.get(body)));
+        fit.add(z, weights.member()[m], off);
       }
     }
     return new RowGuide(fit.guide(), places, new double[places.length]);
+  }
+
+  private static double[] standard(Draws draws, int draw) {
+    return Arrays.stream(draws.row(draw)).map(RowGuide::standard).toArray();
   }
 
   private double[] residual(Body body) {

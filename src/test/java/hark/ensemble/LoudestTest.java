@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import hark.link.Detector;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -81,5 +82,17 @@ class LoudestTest {
     double halfADecibel = 0.5;
     assertEquals(truth[0], mean, halfADecibel);
     assertEquals(truth[1], Math.sqrt(squares - mean * mean), halfADecibel);
+  }
+
+  @Test
+  void burstsCountByTheExponentialOfHowMuchWeakerTheyAre() {
+    float[] best = {5, 5, 5, 5};
+    float[] level = {5, 3, -15, -1e4f};
+    float[] counts = {1, 0, 0, 0};
+    Loudest.count(best, level, new float[] {0.5f, 0.25f, 0.25f, 0.25f}, counts);
+    assertEquals(2, counts[0], 1e-6);
+    assertEquals(Math.exp(-Loudest.WEAKER * 0.5), counts[1], 1e-4);
+    assertEquals(Math.exp(-Loudest.WEAKER * 5), counts[2], 1e-4);
+    assertEquals(0, counts[3], 0);
   }
 }
