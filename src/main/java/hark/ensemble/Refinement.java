@@ -220,6 +220,24 @@ final class Refinement {
     return served;
   }
 
+  /**
+   * Those served and, where a row of theirs has an unharmed body anyway, the set of nothing wrong:
+   * it becomes heavy late, and such rows cost it only their weighing.
+   */
+  private List<Integer> riders(int k, Weights weights) {
+    List<Integer> riders = new ArrayList<>(served(k));
+    boolean unharmed =
+        kin.get(k).sets().stream()
+            .anyMatch(
+                s ->
+                    causes(s).stream()
+                        .noneMatch(c -> EventSet.changesPower(input.causes().get(c))));
+    if (unharmed && !riders.contains(0) && weights.set()[0] >= LEAST_WEIGHT / 2) {
+      riders.add(0);
+    }
+    return riders;
+  }
+
   private void add(Wish wish, int round, Population now, Weights weights) {
     RowGuide[][] guides = new RowGuide[Draws.GROUPS][];
     List<Integer> causes = causes(kin.get(wish.kin()).sets().get(0));
@@ -232,7 +250,7 @@ final class Refinement {
     Batch batch = new Batch(guides, wish.rows());
     long seed = input.seed() * 48_271L + round * 7919L + 3;
     int from = growth.append(batch.rows(new Draws(wish.rows(), now.draws.dimensions() + 1, seed)));
-    for (int set : served(wish.kin())) {
+    for (int set : riders(wish.kin(), weights)) {
       boolean own = kin.get(wish.kin()).sets().contains(set);
       if (own || weights.set()[set] >= RIDES || batches.get(set).size() > 0) {
         batches.get(set).add(batch);
