@@ -104,7 +104,7 @@ class PlannerTest {
     PlanOutcome plan = plan(mission, TWENTY_HOURS, USUAL, WIDE, RESET);
     double listening = all(plan, "usual").get(0).heardByHorizon();
     assertTrue(
-        first.heardByHorizon() > listening + 0.05, listening + " to " + first.heardByHorizon());
+        first.heardByHorizon() > listening + 0.03, listening + " to " + first.heardByHorizon());
   }
 
   @Test
