@@ -55,10 +55,6 @@ final class EventStream extends Handler.Abstract {
     clients.forEach(client -> client.offer(text));
   }
 
-  int clientCount() {
-    return clients.size();
-  }
-
   @Override
   public boolean handle(Request request, Response response, Callback callback) {
     if (!Request.getPathInContext(request).equals(PATH)) {

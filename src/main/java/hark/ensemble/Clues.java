@@ -124,10 +124,7 @@ final class Clues {
 
   private Optional<Clue> command(int index, Evidence evidence) {
     return evidence instanceof CommandSent given
-        ? SentCommand.of(input).stream()
-            .filter(sent -> sent.entry() == index)
-            .findFirst()
-            .map(sent -> new CommandGiven(sent, link(given)))
+        ? SentCommand.find(input, index).map(sent -> new CommandGiven(sent, link(given)))
         : Optional.empty();
   }
 

@@ -90,21 +90,34 @@ public final class CommandLink {
   /** Chance that it is received and accepted, for one mode of the sending station's health. */
   double received(
       Member member, Body body, HearingNodes nodes, int node, StationMode mode, int repeats) {
-    return isOn(body.history().receiverOn(), seconds)
-        ? delivered(member, body, nodes, node, mode, repeats)
+    return receives(member, body)
+        ? new Receiver(member, body).accepts(levelDbm(nodes, node, mode), mode, repeats)
         : 0;
   }
 
-  /** The same, given that the receiver is powered. */
-  double delivered(
-      Member member, Body body, HearingNodes nodes, int node, StationMode mode, int repeats) {
+  private boolean receives(Member member, Body body) {
     RadioChange radio = member.radio().at(seconds);
-    if (radio.deaf() || radio.refusesCommands()) {
-      return 0;
+    return isOn(body.history().receiverOn(), seconds) && !radio.deaf() && !radio.refusesCommands();
+  }
+
+  /** A body's receiver at the time of sending, looked up once for all nodes and modes. */
+  private final class Receiver {
+    private final double lossDb;
+    private final double duty;
+    private final double listens;
+    private final double inStep;
+
+    Receiver(Member member, Body body) {
+      lossDb = member.radio().at(seconds).uplinkLossDb();
+      duty = body.model().receiver().duty();
+      listens = listens(body);
+      inStep = counterInStep(body);
     }
-    double once = linkCloses(radio, nodes, node, mode) * body.model().receiver().duty();
-    once *= listens(body);
-    return counterInStep(body) * (1 - Math.pow(1 - once, repeats));
+
+    double accepts(double levelDbm, StationMode mode, int repeats) {
+      double once = linkCloses(levelDbm - lossDb, mode) * duty * listens;
+      return inStep * (1 - Math.pow(1 - once, repeats));
+    }
   }
 
   /** A spacecraft that sends cannot receive: share of the time in which it would not be sending. */
@@ -148,20 +161,13 @@ public final class CommandLink {
     return low < stretches.size() && stretches.get(low)[0] <= seconds;
   }
 
-  /** Chance that the link closes for a body with these losses. */
-  private double linkCloses(RadioChange radio, HearingNodes nodes, int node, StationMode mode) {
-    return linkCloses(radio, levelDbm(nodes, node, mode), mode);
-  }
-
-  private double linkCloses(RadioChange radio, double levelDbm, StationMode mode) {
+  private double linkCloses(double levelDbm, StationMode mode) {
     if (levelDbm == OUT_OF_REACH) {
       return 0;
     }
     double closes =
         Uplink.fadedSuccessProbability(
-            levelDbm - radio.uplinkLossDb(),
-            input.receiver().sensitivityDbm(),
-            input.beacons().get(0).patternSdDb());
+            levelDbm, input.receiver().sensitivityDbm(), input.beacons().get(0).patternSdDb());
     return closes
         * (mode.fault().filter(f -> f == StationFault.DEAF).isPresent() ? DEAF_CAN_SEND : 1);
   }
@@ -186,18 +192,14 @@ public final class CommandLink {
    * @param levelsDbm as {@link #levelsDbm} gave them for the member's nodes
    */
   double[][] received(Member member, Body body, double[][] levelsDbm, int repeats) {
-    RadioChange radio = member.radio().at(seconds);
-    boolean receives = isOn(body.history().receiverOn(), seconds);
-    if (!receives || radio.deaf() || radio.refusesCommands()) {
+    if (!receives(member, body)) {
       return null;
     }
-    double open = body.model().receiver().duty() * listens(body);
-    double accepted = counterInStep(body);
+    Receiver receiver = new Receiver(member, body);
     double[][] chance = new double[levelsDbm.length][levelsDbm[0].length];
     for (int m = 0; m < chance.length; m++) {
       for (int n = 0; n < chance[m].length; n++) {
-        double once = linkCloses(radio, levelsDbm[m][n], modes.get(m)) * open;
-        chance[m][n] = accepted * (1 - Math.pow(1 - once, repeats));
+        chance[m][n] = receiver.accepts(levelsDbm[m][n], modes.get(m), repeats);
       }
     }
     return chance;

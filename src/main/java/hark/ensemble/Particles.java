@@ -78,11 +78,6 @@ public final class Particles {
     return new Particles(source, members, nodes);
   }
 
-  /** Index of the member: particles of one member differ only in their hearing. */
-  public int memberOf(int particle) {
-    return member[particle];
-  }
-
   /** Index of the event set. */
   public int set(int particle) {
     return member(particle).set();

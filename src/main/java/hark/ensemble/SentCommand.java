@@ -5,10 +5,10 @@ import hark.evidence.Evidence;
 import hark.power.OnboardChange;
 import hark.power.OnboardCommand;
 import hark.power.SimulationRequest.TimedChange;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * A command that was sent and that would do something on board. Half of the bodies take it as
@@ -31,24 +31,22 @@ record SentCommand(
 
   /** The commands on record that mean something on board, in the order of time. */
   static List<SentCommand> of(DiagnosisInput input) {
-    List<SentCommand> sent = new ArrayList<>();
-    for (int k = 0; k < input.evidence().size(); k++) {
-      Evidence evidence = input.evidence().get(k).evidence();
-      if (evidence instanceof CommandSent command && maySend(input, command)) {
-        int entry = k;
-        meaning(command.command())
-            .map(
-                means ->
-                    new SentCommand(
-                        entry,
-                        input.seconds(command.at()),
-                        means,
-                        command.repeats().orElse(1),
-                        command.acknowledged()))
-            .ifPresent(sent::add);
-      }
+    return IntStream.range(0, input.evidence().size())
+        .mapToObj(entry -> find(input, entry))
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
+  /** The command of one entry; empty when it is none, or means nothing on board. */
+  static Optional<SentCommand> find(DiagnosisInput input, int entry) {
+    Evidence evidence = input.evidence().get(entry).evidence();
+    if (!(evidence instanceof CommandSent command) || !maySend(input, command)) {
+      return Optional.empty();
     }
-    return sent;
+    double seconds = input.seconds(command.at());
+    int repeats = command.repeats().orElse(1);
+    return meaning(command.command())
+        .map(means -> new SentCommand(entry, seconds, means, repeats, command.acknowledged()));
   }
 
   private static boolean maySend(DiagnosisInput input, CommandSent command) {

@@ -12,20 +12,16 @@ import java.util.OptionalDouble;
  * Optional numbers left out stay empty: nothing is invented here.
  */
 public sealed interface Evidence
-    permits Evidence.NothingHeard,
-        Evidence.Heard,
+    permits Spanned,
         Evidence.Telemetry,
         Evidence.StationCheck,
-        Evidence.NotListened,
         Evidence.Note,
         Evidence.Correction,
-        OutsideReport,
         ObjectVerdict,
         CommandSent,
         MotionSeen,
         Separation,
-        DopplerFit,
-        SearchResult {
+        DopplerFit {
   /** When it happened, or began. */
   Instant at();
 
@@ -56,7 +52,7 @@ public sealed interface Evidence
       double offsetSeconds,
       Optional<String> object,
       double noiseDb)
-      implements Evidence {
+      implements Spanned {
     /** Refuses a window that ends before it begins and numbers that are none. */
     public NothingHeard {
       Refuse.backwards(from, to);
@@ -64,16 +60,6 @@ public sealed interface Evidence
       Refuse.notFinite("noise", noiseDb);
       Refuse.notPositive("frequency", frequencyHz);
       Refuse.notPositive("half-width", windowHz);
-    }
-
-    @Override
-    public Instant at() {
-      return from;
-    }
-
-    @Override
-    public Instant end() {
-      return to;
     }
 
     @Override
@@ -103,7 +89,7 @@ public sealed interface Evidence
       Optional<String> form,
       Optional<String> callSign,
       Optional<String> object)
-      implements Evidence {
+      implements Spanned {
     /** A reception whose frequency, if read, has the usual spread. */
     public Heard(
         String station,
@@ -135,16 +121,6 @@ public sealed interface Evidence
       Refuse.notPositive("spread of the level", levelSdDb);
       Refuse.notPositive("frequency", frequencyHz);
       Refuse.notPositive("spread of the frequency", frequencySdHz);
-    }
-
-    @Override
-    public Instant at() {
-      return from;
-    }
-
-    @Override
-    public Instant end() {
-      return to;
     }
 
     @Override
@@ -233,20 +209,10 @@ public sealed interface Evidence
   }
 
   /** Nobody listened; no likelihood, kept so that the record is whole. */
-  record NotListened(String station, Instant from, Instant to, String why) implements Evidence {
+  record NotListened(String station, Instant from, Instant to, String why) implements Spanned {
     /** Refuses a span that ends before it begins. */
     public NotListened {
       Refuse.backwards(from, to);
-    }
-
-    @Override
-    public Instant at() {
-      return from;
-    }
-
-    @Override
-    public Instant end() {
-      return to;
     }
 
     @Override

@@ -22,7 +22,7 @@ public record OutsideReport(
     OptionalDouble sensitivityDb,
     OptionalDouble clockSdSeconds,
     OptionalDouble trust)
-    implements Evidence {
+    implements Spanned {
   /** Refuses a report from nowhere and numbers out of their range. */
   public OutsideReport {
     if (station.isEmpty() && place.isEmpty()) {
@@ -41,16 +41,6 @@ public record OutsideReport(
       Refuse.outside("latitude", latitudeDeg, -90, 90);
       Refuse.outside("longitude", longitudeDeg, -180, 360);
     }
-  }
-
-  @Override
-  public Instant at() {
-    return from;
-  }
-
-  @Override
-  public Instant end() {
-    return to;
   }
 
   @Override

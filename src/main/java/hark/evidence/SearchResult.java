@@ -24,7 +24,7 @@ public record SearchResult(
     OptionalDouble upperLimitDbHz,
     Optional<String> object,
     double offsetSeconds)
-    implements Evidence {
+    implements Spanned {
   /** Refuses a span that ends before it begins and numbers that are none. */
   public SearchResult {
     Refuse.backwards(from, to);
@@ -37,16 +37,6 @@ public record SearchResult(
   /** True when station and span are known, so that the result can be weighed. */
   public boolean isPlaced() {
     return station.isPresent() && to.isAfter(from);
-  }
-
-  @Override
-  public Instant at() {
-    return from;
-  }
-
-  @Override
-  public Instant end() {
-    return to;
   }
 
   @Override
