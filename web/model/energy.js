@@ -5,7 +5,8 @@
  * @typedef {'off'|'boot'|'safe'|'nominal'} BusState
  * @typedef {import('./types.js').EnergyPoint & {states: Record<BusState, number>}} Point
  * @typedef {{orbitStart: string, orbitEnd: string, arrayWh: number, loadsWh: number, lossesWh: number,
- *   storedWh: number, margin: number|null}} Orbit
+ *   storedWh: number, offeredWh: number, neededWh: number, marginWh: number, margin: number|null,
+ *   safeWh: number, nominalWh: number}} Orbit
  * @typedef {{from: string, betaLeastDeg: number, betaMostDeg: number, eclipseFraction: number,
  *   longestShadowMinutes: number}} Month
  * @typedef {{from: string, to: string, fromSpreadDays: number, toSpreadDays: number, sure: boolean}} FullSun

@@ -54,11 +54,15 @@ function figures(data) {
   const sun = data.year[0];
   return html`<dl class="facts">
     ${fact(percent(point.socP50), `battery, half of the cases ${percentRange(point.socP25, point.socP75)}`)}
-    ${orbit ? fact(signedWh(orbit.storedWh), `stored in this orbit${orbit.margin === null ? '' : `, margin ${signedPercent(orbit.margin)} of the loads`}`) : ''}
+    ${orbit ? fact(signedWh(orbit.marginWh), `margin of this orbit: the arrays could give ${orbit.offeredWh.toFixed(2)}, used ${orbit.neededWh.toFixed(2)}`) : ''}
+    ${orbit ? fact(carries(orbit), `safe all the time takes ${orbit.safeWh.toFixed(2)}\u00a0Wh an orbit, nominal ${orbit.nominalWh.toFixed(2)}`) : ''}
     ${sun ? fact(degreesRange(sun.betaLeastDeg, sun.betaMostDeg), 'beta until the month ends') : ''}
     ${sun ? fact(percent(sun.eclipseFraction), `of an orbit in shadow${sun.longestShadowMinutes > 0 ? `, at most ${Math.round(sun.longestShadowMinutes)} min` : ''}`) : ''}
   </dl>`;
 }
+
+/** What the arrays could carry all the time, on the mean. @param {import('../model/energy.js').Orbit} o */
+const carries = (o) => (o.offeredWh >= o.nominalWh ? 'sun for nominal' : o.offeredWh >= o.safeWh ? 'sun for safe only' : 'too little sun for safe');
 
 /** @param {string} value @param {string} name */
 const fact = (value, name) => html`<div><dt>${name}</dt><dd>${value}</dd></div>`;
@@ -69,8 +73,6 @@ export const signedWh = (wh) => `${sign(Math.abs(wh) < 0.005 ? 0 : wh)}${Math.ab
 const sign = (v) => (v < 0 ? '−' : v > 0 ? '+' : '');
 /** @param {number} d */
 const signedDegrees = (d) => `${d < 0 ? '−' : ''}${degrees(Math.abs(d))}`;
-/** @param {number} p */
-const signedPercent = (p) => (Math.abs(p) < 0.001 ? percent(0) : `${sign(p)}${percent(Math.abs(p))}`);
 /** −12° to −10°, or 72° alone @param {number} a @param {number} b */
 const degreesRange = (a, b) => (signedDegrees(a) === signedDegrees(b) ? signedDegrees(a) : `${signedDegrees(a)} to ${signedDegrees(b)}`);
 
@@ -99,7 +101,8 @@ function axis(s, data, act) {
       <p class="legend">Click, or use the arrow keys, to ask why it is so at a time; page keys go from orbit to orbit.
         Darker bands are shadow on board. Battery: middle half and nine in ten of what is still possible, the line is the median.
         Bus, from above: <b>hatched</b> off, <b>dotted</b> starting up, <b>pale</b> safe, <b>deep</b> nominal.
-        Per orbit: upwards what the arrays gave, downwards the loads and, hatched, the losses; the <b>tick</b> is what the battery gained.
+        Per orbit: upwards what the arrays gave and, in outline, what more they could have given; downwards the loads and, hatched, the losses; the
+        <b>tick</b> is what the battery gained. <b>Broken lines</b>: what safe and nominal mode would take all the time.
         ${e.other ? html`<b class="other-key">Coloured lines</b> are the other world: thin its middle half, thick its median; coloured ticks are what its battery gains.` : ''}
         ${e.trace ? html`The <b>dotted line</b> is member ${e.trace.member}.` : ''}</p>
     </section>`;
@@ -109,7 +112,7 @@ function axis(s, data, act) {
 export function spoken(data, at) {
   const p = data.energy[nearestIndex(data.energy, at)];
   const o = orbitAt(data.balance, at);
-  const balance = o ? `; this orbit: arrays ${o.arrayWh.toFixed(1)} Wh, loads ${o.loadsWh.toFixed(1)}, losses ${o.lossesWh.toFixed(1)}, stored ${signedWh(o.storedWh)}` : '';
+  const balance = o ? `; this orbit: arrays gave ${o.arrayWh.toFixed(1)} of ${o.offeredWh.toFixed(1)} Wh, loads ${o.loadsWh.toFixed(1)}, losses ${o.lossesWh.toFixed(1)}, stored ${signedWh(o.storedWh)}, margin ${signedWh(o.marginWh)}` : '';
   return `${dayClock(at)}: battery ${percent(p.socP50)}, nine in ten ${percentRange(p.socP05, p.socP95)}; off ${percent(p.states.off)}, `
     + `boot ${percent(p.states.boot)}, safe ${percent(p.states.safe)}, nominal ${percent(p.states.nominal)}${balance}`;
 }

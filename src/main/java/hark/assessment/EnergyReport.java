@@ -37,13 +37,20 @@ public record EnergyReport(
    * Energy over one orbit, Wh, weighted mean over the possibilities: {@code array = loads + losses
    * + stored + removed}.
    *
+   * <p>What a full battery leaves untaken is in {@code offered} alone, and a bus that is off needs
+   * little; so the margin tells of the life that is led, and {@code safe} and {@code nominal} of
+   * those it could be compared with.
+   *
    * @param orbitStart sunrise on board; in full sun, one period after the last start
    * @param arrayWh drawn from the arrays
    * @param loadsWh taken by the loads, heater and bursts included
    * @param lossesWh lost in charger and battery
    * @param storedWh gained by the battery; negative when it is drained
    * @param removedWh gone with lost strings or faded capacity
-   * @param margin gained over what the loads took, as a share of it; NaN without loads
+   * @param offeredWh what the arrays could have given at full power, taken or not
+   * @param safeWh what safe mode all the orbit long would take from the arrays: loads, bursts,
+   *     receiver, the charger's loss
+   * @param nominalWh the same for nominal mode
    */
   public record OrbitBalance(
       Instant orbitStart,
@@ -53,7 +60,24 @@ public record EnergyReport(
       double lossesWh,
       double storedWh,
       double removedWh,
-      double margin) {}
+      double offeredWh,
+      double safeWh,
+      double nominalWh) {
+    /** What loads and losses took, Wh. */
+    public double neededWh() {
+      return loadsWh + lossesWh;
+    }
+
+    /** What the arrays could have given beyond that, Wh; negative when the battery pays. */
+    public double marginWh() {
+      return offeredWh - neededWh();
+    }
+
+    /** The margin as a share of what was needed; NaN when nothing was. */
+    public double margin() {
+      return neededWh() > 0 ? marginWh() / neededWh() : Double.NaN;
+    }
+  }
 
   /**
    * A season in which all of the Sun is always seen.

@@ -16,6 +16,7 @@ record Flown(BodyRun run, List<EnergyFan.Point> fan, List<OrbitBalance> balance)
       OrbitStarts orbits,
       Workers workers) {
     BodyRun run = BodyRun.of(list, sample, models, orbits.seconds(), workers);
-    return new Flown(run, run.fan(workers), orbits.balance(run));
+    return new Flown(
+        run, run.fan(workers), orbits.balance(run, new StateNeeds(list, sample, models)));
   }
 }

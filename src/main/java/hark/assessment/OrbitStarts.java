@@ -6,6 +6,7 @@ import hark.ensemble.BodyRun;
 import hark.ensemble.DiagnosisInput;
 import hark.orbit.Eclipse;
 import hark.power.EnergyBooks;
+import hark.power.PowerModel.BusState;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -18,6 +19,7 @@ import java.util.List;
 final class OrbitStarts {
   private static final double LOOK_BACK_SECONDS = 86_400;
   private static final double JOULE_PER_WH = 3600;
+  private static final double SECONDS_PER_HOUR = 3600;
 
   /** Orbits of the longest horizon and a day at 85 minutes each; a guard against endless loops. */
   private static final int MOST_ORBITS = 1100;
@@ -60,16 +62,17 @@ final class OrbitStarts {
   }
 
   /** The balance of each orbit, from books read at the starts. */
-  List<OrbitBalance> balance(BodyRun run) {
+  List<OrbitBalance> balance(BodyRun run, StateNeeds needs) {
     List<EnergyBooks> books = run.meanBooks();
     List<OrbitBalance> list = new ArrayList<>();
     for (int n = 0; n + 1 < books.size(); n++) {
-      list.add(balance(n, books.get(n + 1).minus(books.get(n))));
+      list.add(balance(n, books.get(n + 1).minus(books.get(n)), needs));
     }
     return list;
   }
 
-  private OrbitBalance balance(int n, EnergyBooks orbit) {
+  private OrbitBalance balance(int n, EnergyBooks orbit, StateNeeds needs) {
+    double hours = (starts[n + 1] - starts[n]) / SECONDS_PER_HOUR;
     return new OrbitBalance(
         input.instant(starts[n]),
         input.instant(starts[n + 1]),
@@ -78,6 +81,8 @@ final class OrbitStarts {
         orbit.losses() / JOULE_PER_WH,
         orbit.stored() / JOULE_PER_WH,
         orbit.removed() / JOULE_PER_WH,
-        orbit.loads() > 0 ? orbit.stored() / orbit.loads() : Double.NaN);
+        orbit.offered() / JOULE_PER_WH,
+        hours * needs.watts(BusState.SAFE, starts[n]),
+        hours * needs.watts(BusState.NOMINAL, starts[n]));
   }
 }

@@ -108,7 +108,12 @@ public final class EnergyJson {
     out.number("storedWh", orbit.storedWh());
     out.time("orbitEnd", orbit.orbitEnd());
     out.number("removedWh", orbit.removedWh());
+    out.number("offeredWh", orbit.offeredWh());
+    out.number("neededWh", orbit.neededWh());
+    out.number("marginWh", orbit.marginWh());
     out.number("margin", orbit.margin());
+    out.number("safeWh", orbit.safeWh());
+    out.number("nominalWh", orbit.nominalWh());
   }
 
   private static void month(JsonFields out, EnergyReport.SunMonth month) {

@@ -9,7 +9,6 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -120,13 +119,24 @@ public final class EnergyPage {
     page.line("  Energy of one orbit, Wh, mean over the possibilities and the day's orbits");
     Columns table =
         new Columns(
-            "day", "array", "loads", "losses", "stored", "removed", "margin", "worst orbit");
+            "day",
+            "offered",
+            "taken",
+            "loads",
+            "losses",
+            "stored",
+            "removed",
+            "margin",
+            "least",
+            "if safe",
+            "if nominal");
     byDay(balance).forEach((day, orbits) -> table.row(row(Words.day(day(day)), orbits)));
     table.print(page);
     page.prose(
         "  ",
-        "Array = loads + losses + stored + removed. Margin: stored over loads; the worst orbit stored"
-            + " the least. What the arrays could give and nobody took is in no column.");
+        "Offered: what the arrays could give at full power; taken = loads + losses + stored + removed."
+            + " Margin: offered less loads and losses; least: that of the day's worst orbit. A bus that is"
+            + " off needs little: the last two are what safe and nominal mode would take all the time.");
   }
 
   private static Instant day(LocalDate day) {
@@ -143,19 +153,19 @@ public final class EnergyPage {
   }
 
   static String[] row(String day, List<OrbitBalance> orbits) {
-    double loads = mean(orbits, OrbitBalance::loadsWh);
-    double stored = mean(orbits, OrbitBalance::storedWh);
-    OrbitBalance worst =
-        orbits.stream().min(Comparator.comparingDouble(OrbitBalance::storedWh)).orElseThrow();
+    double least = orbits.stream().mapToDouble(OrbitBalance::marginWh).min().orElseThrow();
     return new String[] {
       day,
+      wattHours(mean(orbits, OrbitBalance::offeredWh)),
       wattHours(mean(orbits, OrbitBalance::arrayWh)),
-      wattHours(loads),
+      wattHours(mean(orbits, OrbitBalance::loadsWh)),
       wattHours(mean(orbits, OrbitBalance::lossesWh)),
-      wattHours(stored),
+      wattHours(mean(orbits, OrbitBalance::storedWh)),
       wattHours(mean(orbits, OrbitBalance::removedWh)),
-      loads > 0 ? signedPercent(stored / loads) : "–",
-      wattHours(worst.storedWh())
+      signedWattHours(mean(orbits, OrbitBalance::marginWh)),
+      signedWattHours(least),
+      wattHours(mean(orbits, OrbitBalance::safeWh)),
+      wattHours(mean(orbits, OrbitBalance::nominalWh))
     };
   }
 
@@ -206,8 +216,9 @@ public final class EnergyPage {
     return String.format(Locale.ROOT, "%.1f", 100 * share);
   }
 
-  private static String signedPercent(double share) {
-    return Words.signed(100 * share) + " %";
+  private static String signedWattHours(double value) {
+    String plain = wattHours(value);
+    return plain.startsWith("−") || plain.equals("0.00") ? plain : "+" + plain;
   }
 
   private static String wattHours(double value) {

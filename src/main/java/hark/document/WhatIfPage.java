@@ -71,7 +71,18 @@ public final class WhatIfPage {
     }
     page.line("  Energy of one orbit, Wh, mean over all orbits shown");
     Columns table =
-        new Columns("", "array", "loads", "losses", "stored", "removed", "margin", "worst orbit");
+        new Columns(
+            "",
+            "offered",
+            "taken",
+            "loads",
+            "losses",
+            "stored",
+            "removed",
+            "margin",
+            "least",
+            "if safe",
+            "if nominal");
     table.row(EnergyPage.row("as it is", what.balanceBefore()));
     table.row(EnergyPage.row("what if", what.balanceAfter()));
     table.print(page);

@@ -8,8 +8,8 @@ import hark.orbit.ElementSet;
 import hark.orbit.Trajectory;
 import hark.power.ArrayPower;
 import hark.power.PowerModel;
-import hark.power.PowerModel.Beacon;
 import hark.power.PowerModel.BusState;
+import hark.power.StateLoads;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -37,22 +37,8 @@ record EnergyBalance(double arrayWatts, double safeWatts, double nominalWatts) {
         ArrayPower.fullSunWatts(model, SOLAR_IRRADIANCE)
             * model.charging().efficiency()
             * sunlitFraction;
-    return new EnergyBalance(array, load(model, BusState.SAFE), load(model, BusState.NOMINAL));
-  }
-
-  private static double load(PowerModel model, BusState state) {
-    double beacons =
-        model.beacons().stream()
-            .filter(beacon -> beacon.states().contains(state))
-            .mapToDouble(b -> b.transmitWatts() * b.durationSeconds() / interval(b, state))
-            .sum();
-    PowerModel.Receiver receiver = model.receiver();
-    double listening = receiver.states().contains(state) ? receiver.watts() * receiver.duty() : 0;
-    return model.bus().loads().of(state) + beacons + listening;
-  }
-
-  private static double interval(Beacon beacon, BusState state) {
-    return beacon.pace().byState().getOrDefault(state, beacon.intervalSeconds());
+    return new EnergyBalance(
+        array, StateLoads.watts(model, BusState.SAFE), StateLoads.watts(model, BusState.NOMINAL));
   }
 
   /**

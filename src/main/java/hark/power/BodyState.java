@@ -134,6 +134,9 @@ final class BodyState implements Cloneable {
   double loadWatts;
 
   // Energy so far, J.
+  /** Array energy that was there to take, behind the charger. */
+  double offeredJoule;
+
   /** Array energy that was wanted, behind the charger. */
   double usedJoule;
 

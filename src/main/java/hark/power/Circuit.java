@@ -27,6 +27,7 @@ final class Circuit extends Junction {
   // The tried step.
   private double triedStep;
   private double triedSoc;
+  private double triedOfferedJoule;
   private double triedUsedJoule;
   private double triedServedJoule;
   private double triedResistanceJoule;
@@ -229,6 +230,7 @@ final class Circuit extends Junction {
     solve(s, s.soc, step, arrays.watts(s, middle, fraction), s.loadWatts);
     triedFed = feeds;
     triedTaperEnd = amps > 0 ? charger.taperEndAmps() : Double.POSITIVE_INFINITY;
+    triedOfferedJoule = arrayWatts * step;
     triedUsedJoule = usedWatts * step;
     triedServedJoule = servedWatts * step;
     double batteryHeat = amps * amps * ohm + polarisationWatts;
@@ -324,6 +326,7 @@ final class Circuit extends Junction {
     s.soc = triedSoc;
     nodes.keep(s, triedStep);
     s.cellWatts = triedCellWatts;
+    s.offeredJoule += triedOfferedJoule;
     s.usedJoule += triedUsedJoule;
     s.loadJoule += triedServedJoule;
     s.resistanceLossJoule += triedResistanceJoule;
@@ -338,6 +341,7 @@ final class Circuit extends Junction {
   EnergyBooks books(BodyState s) {
     double drawn = s.usedJoule / model.charging().efficiency();
     return new EnergyBooks(
+        s.offeredJoule / model.charging().efficiency(),
         drawn,
         s.loadJoule,
         drawn - s.usedJoule,

@@ -4,6 +4,8 @@ package hark.power;
  * Where the energy of a run went since separation, J. The books close: {@code arrays = loads +
  * chargerLoss + resistanceLoss + coulombicLoss + selfDischarge + stored + removed}.
  *
+ * @param offered what the arrays would have given at full power, taken or not, charger open; 0
+ *     where they are cut off from the bus
  * @param arrays drawn from the arrays (what nobody could take was never drawn)
  * @param loads taken by the loads, heater and bursts included
  * @param chargerLoss lost between arrays and bus
@@ -16,6 +18,7 @@ package hark.power;
  *     that shared their charge
  */
 public record EnergyBooks(
+    double offered,
     double arrays,
     double loads,
     double chargerLoss,
@@ -25,11 +28,16 @@ public record EnergyBooks(
     double stored,
     double removed) {
   /** Nothing yet. */
-  public static final EnergyBooks NONE = new EnergyBooks(0, 0, 0, 0, 0, 0, 0, 0);
+  public static final EnergyBooks NONE = new EnergyBooks(0, 0, 0, 0, 0, 0, 0, 0, 0);
 
   /** Everything that became heat without serving a load, J. */
   public double losses() {
     return chargerLoss + resistanceLoss + coulombicLoss + selfDischarge;
+  }
+
+  /** What the arrays could have given beyond what loads and losses took, J. */
+  public double margin() {
+    return offered - loads - losses();
   }
 
   /** What the books miss, J: the error of the integration. */
@@ -45,6 +53,7 @@ public record EnergyBooks(
   /** These books and others times a weight, entry by entry. */
   public EnergyBooks plus(EnergyBooks other, double weight) {
     return new EnergyBooks(
+        offered + weight * other.offered,
         arrays + weight * other.arrays,
         loads + weight * other.loads,
         chargerLoss + weight * other.chargerLoss,

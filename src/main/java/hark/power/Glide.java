@@ -389,6 +389,9 @@ final class Glide {
   /** Keeps the tries of bodies from one to another, the latter not included. */
   void keep(int first, int end) {
     for (int i = first; i < end; i++) {
+      of.offeredJoule[i] += given[i] * step;
+    }
+    for (int i = first; i < end; i++) {
       of.usedJoule[i] += used[i] * step;
     }
     for (int i = first; i < end; i++) {

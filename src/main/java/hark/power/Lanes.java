@@ -27,6 +27,7 @@ final class Lanes {
   final double[] batteryRate;
   final double[] structureRate;
   final double[] cellWatts;
+  final double[] offeredJoule;
   final double[] usedJoule;
   final double[] loadJoule;
   final double[] resistanceJoule;
@@ -113,6 +114,7 @@ final class Lanes {
     batteryRate = new double[count];
     structureRate = new double[count];
     cellWatts = new double[count];
+    offeredJoule = new double[count];
     usedJoule = new double[count];
     loadJoule = new double[count];
     resistanceJoule = new double[count];
@@ -172,6 +174,7 @@ final class Lanes {
     batteryRate[i] = s.batteryRate;
     structureRate[i] = s.structureRate;
     cellWatts[i] = s.cellWatts;
+    offeredJoule[i] = s.offeredJoule;
     usedJoule[i] = s.usedJoule;
     loadJoule[i] = s.loadJoule;
     resistanceJoule[i] = s.resistanceLossJoule;
@@ -219,6 +222,7 @@ final class Lanes {
     s.batteryRate = batteryRate[i];
     s.structureRate = structureRate[i];
     s.cellWatts = cellWatts[i];
+    s.offeredJoule = offeredJoule[i];
     s.usedJoule = usedJoule[i];
     s.loadJoule = loadJoule[i];
     s.resistanceLossJoule = resistanceJoule[i];

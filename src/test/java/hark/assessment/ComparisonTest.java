@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import hark.assessment.Assessment.EnergyPoint;
 import hark.assessment.EnergyReport.OrbitBalance;
 import hark.power.PowerModel;
+import java.time.Duration;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
@@ -67,20 +68,36 @@ class ComparisonTest {
 
   @Test
   void theBooksOfEveryOrbitClose() {
-    List<OrbitBalance> balance = CASE.orbits.balance(CASE.asIs);
+    List<OrbitBalance> balance = CASE.flown.balance();
     assertTrue(balance.size() > 20, "two days have some thirty orbits: " + balance.size());
     double aThousandth = 1e-3;
     for (OrbitBalance orbit : balance) {
       double spent = orbit.loadsWh() + orbit.lossesWh() + orbit.storedWh() + orbit.removedWh();
       assertEquals(orbit.arrayWh(), spent, aThousandth * orbit.arrayWh(), orbit.toString());
       assertTrue(orbit.arrayWh() > 0.1 && orbit.loadsWh() > 0.1, orbit.toString());
-      assertEquals(orbit.storedWh() / orbit.loadsWh(), orbit.margin(), 1e-12);
+      assertTrue(orbit.offeredWh() >= orbit.arrayWh() * (1 - aThousandth), orbit.toString());
+      double margin = orbit.offeredWh() - orbit.loadsWh() - orbit.lossesWh();
+      assertEquals(margin, orbit.marginWh(), 1e-12);
     }
+  }
+
+  /** By hand: load and bursts of a state over the charger's efficiency, for the orbit's length. */
+  @Test
+  void whatAStateWouldTakeIsItsLoadsThroughTheCharger() {
+    OrbitBalance orbit = CASE.flown.balance().get(0);
+    double seconds = Duration.between(orbit.orbitStart(), orbit.orbitEnd()).toMillis() / 1e3;
+    double safeWatts = 0.7 + 2.0 * 1.5 / 30;
+    double nominalWatts = 1.5 + 2.0 * 1.5 / 30;
+    double efficiency = 0.85;
+    assertEquals(safeWatts / efficiency * seconds / 3600, orbit.safeWh(), 0.3 * orbit.safeWh());
+    double gap = (nominalWatts - safeWatts) / efficiency * seconds / 3600;
+    assertEquals(gap, orbit.nominalWh() - orbit.safeWh(), 1e-6, "extra loads are in both");
+    assertTrue(orbit.safeWh() >= safeWatts / efficiency * seconds / 3600 - 1e-6);
   }
 
   @Test
   void orbitsFollowEachOtherFromSunriseToSunrise() {
-    List<OrbitBalance> balance = CASE.orbits.balance(CASE.asIs);
+    List<OrbitBalance> balance = CASE.flown.balance();
     double period = CASE.small.candidates().get(0).sets().get(0).periodSeconds();
     double aMinute = 60;
     for (int n = 0; n < balance.size(); n++) {

@@ -73,6 +73,10 @@ class EnergyCommandTest {
         spent += orbit.get(part).asDouble();
       }
       assertEquals(orbit.get("arrayWh").asDouble(), spent, sixDigits * spent);
+      double needed = orbit.get("loadsWh").asDouble() + orbit.get("lossesWh").asDouble();
+      double offered = orbit.get("offeredWh").asDouble();
+      assertTrue(offered > orbit.get("arrayWh").asDouble(), "some battery is full: " + orbit);
+      assertEquals(offered - needed, orbit.get("marginWh").asDouble(), sixDigits * offered);
     }
     assertTrue(top.get("year").size() >= 12);
     JsonNode change = top.get("whatIfChange");

@@ -191,7 +191,9 @@ final class FixtureEnergy implements EnergyQuestions {
     List<EnergyReport.OrbitBalance> balance = new ArrayList<>();
     for (Instant t = NOW.minus(Duration.ofDays(1)); t.isBefore(END); t = t.plus(ORBIT)) {
       double in = 3 * factor;
-      balance.add(new EnergyReport.OrbitBalance(t, t.plus(ORBIT), in, 2.2, 0.5, in - 2.7, 0, 0.1));
+      balance.add(
+          new EnergyReport.OrbitBalance(
+              t, t.plus(ORBIT), in, 2.2, 0.5, in - 2.7, 0, in + 0.4, 1.9, 3.1));
     }
     return balance;
   }

@@ -19,6 +19,7 @@ class EnergyBooksTest {
   private static void assertCloses(EnergyBooks books) {
     double turnover = books.arrays() + Math.abs(books.stored());
     assertTrue(books.arrays() > 0 && books.loads() > 0, books.toString());
+    assertTrue(books.offered() > books.arrays() * (1 - 1e-9), "no more than there was: " + books);
     assertEquals(0, books.gap(), ONE_IN_A_THOUSAND * turnover, books.toString());
   }
 
@@ -77,5 +78,45 @@ class EnergyBooksTest {
     EnergyBooks direct = Simulation.energy(body.model(), Bodies.orbits(1), request);
     double share = direct.arrays() / tracked.arrays();
     assertTrue(share > 6.6 / 8.4 && share < 7.6 / 8.4, "array energy by voltage, " + share);
+  }
+
+  /**
+   * Mean over all directions by Cauchy's formula, a quarter of the cells; each penumbra counts
+   * half.
+   */
+  @Test
+  void whatTheArraysOfferIsSunlitTimeTimesMeanProjectionHoweverFullTheBatteryIs() {
+    double orbits = 30;
+    double end = orbits * Bodies.ORBIT_SECONDS;
+    SimulationRequest request =
+        new SimulationRequest(end, 0, 300, List.of(), new double[0], new double[0]);
+    double sunlit = orbits * (Bodies.ORBIT_SECONDS - Bodies.SHADOW_SECONDS + 10);
+    double cells = 6 * 0.0060;
+    double offered = Bodies.SOLAR_CONSTANT * cells / 4 * 0.29 * (1 - 0.08) * sunlit;
+    Bodies full = new Bodies();
+    full.socAtSeparation = 1;
+    full.loads = new PowerModel.Loads(0.005, 0.1, 0.1, 0.1);
+    Bodies empty = new Bodies();
+    empty.socAtSeparation = 0.2;
+    empty.loads = new PowerModel.Loads(0.005, 0.6, 2.5, 2.5);
+    double onePartInTenThousand = 1e-4;
+    for (Bodies body : List.of(full, empty)) {
+      EnergyBooks books = Simulation.energy(body.model(), Bodies.orbits(3), request);
+      assertEquals(offered, books.offered(), onePartInTenThousand * offered);
+    }
+    EnergyBooks left = Simulation.energy(full.model(), Bodies.orbits(3), request);
+    assertTrue(left.arrays() < 0.5 * left.offered(), "a full battery takes little: " + left);
+    assertEquals(left.offered() - left.arrays() + left.stored(), left.margin(), 0.01 * offered);
+    EnergyBooks spent = Simulation.energy(empty.model(), Bodies.orbits(3), request);
+    assertEquals(spent.offered(), spent.arrays(), 0.02 * offered, "an empty one takes all");
+  }
+
+  @Test
+  void arraysThatAreCutOffOfferNothing() {
+    SimulationRequest request =
+        Bodies.request(1, List.of(Bodies.at(0, new OnboardChange.ChargePathOpen(false))));
+    EnergyBooks books = Simulation.energy(new Bodies().model(), Bodies.orbits(1), request);
+    assertEquals(0, books.offered());
+    assertTrue(books.margin() < 0, "the battery pays: " + books);
   }
 }
