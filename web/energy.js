@@ -4,7 +4,9 @@ import { Refusal } from './api/console.js';
 import { askWhatIf, fetchEnergy, fetchMember, fetchWhy } from './api/energy.js';
 import { timeAt } from './chart/energy.js';
 import { firstFigure, moved, shownSpan, typed } from './model/energy.js';
+import { nothingAsked } from './model/energystate.js';
 import { DAY, iso, ms } from './model/time.js';
+import { energyMain } from './view/energy.js';
 /** @typedef {import('./model/state.js').State} State */
 /** @typedef {import('./model/types.js').Problem} Problem */
 /** @typedef {'report'|'why'|'member'|'whatIf'} Kind */
@@ -171,5 +173,18 @@ export function wireEnergy(s, draw) {
     shown(revision) {
       if (s.energy.data?.revision !== revision && !running.has('report')) load();
     },
+  };
+}
+
+/** @param {import('./model/shell.js').Shell} shell @returns {import('./model/shell.js').Page} */
+export function page({ s, draw }) {
+  s.energy = nothingAsked();
+  const wired = wireEnergy(s, draw);
+  return {
+    title: 'energy',
+    skip: ['#energy-axis', 'to the battery'],
+    draw: () => energyMain(s, wired.actions),
+    shown: () => wired.shown(s.page.revision),
+    keys: () => [{ key: '← →', does: 'move the time looked at, when the chart has the focus' }, { key: 'PgUp PgDn', does: 'from orbit to orbit' }],
   };
 }

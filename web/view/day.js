@@ -5,7 +5,7 @@ import { DAY, dayClock, ms } from '../model/time.js';
 import { pastPasses } from '../model/past.js';
 import { shownWindow } from './pointing.js';
 /** @typedef {import('../model/state.js').State} State */
-/** @typedef {import('../model/state.js').Actions} Actions */
+/** @typedef {import('../model/state.js').NowActions} Actions */
 
 /** The one time axis. @param {State} s @param {Actions} act */
 export function dayView(s, act) {

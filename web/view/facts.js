@@ -3,6 +3,7 @@ import { html } from 'lit-html';
 import { clockSeconds, ms, span } from '../model/time.js';
 import { degrees, hours, percentError, percentRange } from '../model/numbers.js';
 import { next, shownOption } from '../model/windows.js';
+import { term } from './term.js';
 /** @typedef {import('../model/state.js').State} State */
 
 /** The numbers under the sentence. @param {State} s */
@@ -16,14 +17,14 @@ export function facts(s) {
   return html`
     <dl class="facts">
       ${fact(`${clockSeconds(w.aos)}, ${degrees(w.maxElevationDeg)}`, `${w.station}${rising}, ${wait > 0 ? `in ${span(wait)}` : 'now'}`, s, 'window')}
-      ${fact(percentError(w.beaconOn, w.beaconOnError), 'beacon on', s, 'beacon')}
-      ${option ? fact(percentError(option.heardThisPass, option.heardThisPassError), 'we hear it', s, 'heard') : ''}
-      ${fact(percentRange(w.socP25, w.socP75), 'battery, middle half', s, 'battery')}
+      ${fact(percentError(w.beaconOn, w.beaconOnError), term('beacon-on'), s, 'beacon')}
+      ${option ? fact(percentError(option.heardThisPass, option.heardThisPassError), term('heard'), s, 'heard') : ''}
+      ${fact(percentRange(w.socP25, w.socP75), html`battery, ${term('band', 'middle half')}`, s, 'battery')}
       ${option ? fact(hours(option.costHours), `of ${hours(a.crewHoursPerWeek)} people have a week`, s, 'cost') : ''}
     </dl>`;
 }
 
-/** @param {string} value @param {string} name @param {State} s @param {string} id */
+/** @param {string} value @param {unknown} name @param {State} s @param {string} id */
 function fact(value, name, s, id) {
   const changed = s.before[id] !== undefined && s.before[id] !== value;
   s.shown[id] = value;

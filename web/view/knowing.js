@@ -14,7 +14,7 @@ const MOSTLY = 0.5;
 /** @param {{title: string}[]} list */
 const named = (list) => list.map((r) => r.title).join(', ');
 
-/** Dates of return, the case for going on, and what the numbers leave out. @param {State} s @param {import('../model/state.js').Actions} act */
+/** Dates of return, the case for going on, and what the numbers leave out. @param {State} s @param {import('../model/state.js').NowActions} act */
 export function knowing(s, act) {
   const a = s.page.assessment;
   const heavy = a.causes.filter((c) => c.posterior >= LIKELY).sort((x, y) => y.posterior - x.posterior);
@@ -42,7 +42,7 @@ export function knowing(s, act) {
     </section>`;
 }
 
-/** Returns beyond the horizon, worked out when somebody asks. @param {State} s @param {import('../model/state.js').Actions} act */
+/** Returns beyond the horizon, worked out when somebody asks. @param {State} s @param {import('../model/state.js').NowActions} act */
 function farAhead(s, act) {
   const { look, asked, problems } = s.farAhead;
   if (look) {

@@ -6,7 +6,7 @@ import { stationsOf } from '../model/windows.js';
 import { dayClock } from '../model/time.js';
 import { degrees } from '../model/numbers.js';
 /** @typedef {import('../model/state.js').State} State */
-/** @typedef {import('../model/state.js').Actions} Actions */
+/** @typedef {import('../model/state.js').LogActions} Actions */
 /** @typedef {import('../model/entry.js').Field} Field */
 /** @typedef {import('../model/windows.js').Loggable} Loggable */
 

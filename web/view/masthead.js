@@ -3,7 +3,7 @@ import { html } from 'lit-html';
 import { clockSeconds, date, ms, span } from '../model/time.js';
 import { count } from '../model/numbers.js';
 /** @typedef {import('../model/state.js').State} State */
-/** @typedef {import('../model/state.js').Actions} Actions */
+/** @typedef {import('../model/state.js').ShellActions} Actions */
 
 const THEMES = [['light', 'light'], ['dark', 'dark'], ['night', 'red night']];
 
@@ -13,8 +13,6 @@ export function masthead(s, act) {
   return html`
     <header class="masthead">
       <p class="who"><strong>${a.mission}</strong> <span>${silence(s)}</span></p>
-      <nav class="pages" aria-label="Pages"><a href="#" aria-current=${s.view === 'now' ? 'page' : 'false'}>now</a>
-        <a href="#energy" aria-current=${s.view === 'energy' ? 'page' : 'false'}>energy</a></nav>
       <p class="clock"><time datetime=${new Date(s.now).toISOString()}>${date(s.now)} &ensp;${clockSeconds(s.now)}</time>
         </p>
       <fieldset class="themes">

@@ -1,52 +1,26 @@
 // @ts-check
 import { html } from 'lit-html';
-import { answer } from './answer.js';
-import { dayView } from './day.js';
-import { energyMain } from './energy.js';
-import { facts } from './facts.js';
-import { fits } from './fits.js';
-import { knowing } from './knowing.js';
-import { log } from './log.js';
+import { keySheet } from './keysheet.js';
 import { masthead } from './masthead.js';
-import { movedTable } from './moved.js';
-import { pointing } from './pointing.js';
-import { record } from './record.js';
-import { since } from './since.js';
-import { windowsView } from './windows.js';
+import { nav } from './nav.js';
 /** @typedef {import('../model/state.js').State} State */
-/** @typedef {import('../model/state.js').Actions} Actions */
+/** @typedef {import('../model/shell.js').Page} Page */
 
-/** @typedef {import('../model/energystate.js').EnergyActions} EnergyActions */
-
-/** The page looked at. @param {State} s @param {Actions} act @param {EnergyActions} energyAct */
-export const page = (s, act, energyAct) => html`
-  <a class="skip" href=${s.view === 'energy' ? '#energy-axis' : '#log-title'}>${s.view === 'energy' ? 'to the battery' : 'to the form'}</a>
+/** What stands around the page looked at. @param {State} s @param {Page|undefined} page @param {import('../model/state.js').ShellActions} act */
+export const frame = (s, page, act) => html`
+  <a class="skip" href=${page?.skip[0] ?? '#'}>${page?.skip[1] ?? ''}</a>
   ${masthead(s, act)}
-  ${s.view === 'energy' ? energyMain(s, energyAct) : nowMain(s, act)}
-  ${footer(s)}`;
+  ${nav(s)}
+  ${s.unopened ? html`<main><h1>This page is not here yet.</h1><p class="why" role="alert">${s.unopened}</p></main>`
+    : page ? page.draw() : html`<main><p class="waiting" role="status">Fetching the page…</p></main>`}
+  ${footer(s, act)}
+  ${keySheet(s, page?.keys?.() ?? [], act)}`;
 
-/** What to do next and why. @param {State} s @param {Actions} act */
-const nowMain = (s, act) => html`
-  <main>
-    <div class="top"><div>${answer(s)}${facts(s)}</div>${pointing(s)}</div>
-    <div class="below"><p class="status" role="status">${s.written} ${s.status}</p>
-      <a href="#log-title">write down what happened</a></div>
-    ${dayView(s, act)}
-    <div class="columns">
-      ${fits(s)}
-      <div>${since(s)}${knowing(s, act)}</div>
-    </div>
-    ${movedTable(s.page.assessment)}
-    <div class="columns even">
-      ${windowsView(s, act)}
-      <div>${log(s, act)}${record(s)}</div>
-    </div>
-  </main>`;
-
-/** @param {State} s */
-const footer = (s) => html`
+/** @param {State} s @param {import('../model/state.js').ShellActions} act */
+const footer = (s, act) => html`
   <footer>
     <p>${s.page.assessment.members.toLocaleString('en')} simulated bodies, seed ${s.page.assessment.seed}, revision ${s.page.revision}.
       Hark never transmits and drives no hardware by itself. Whether to send is for the licence holder to decide, under the
       rules of the place.</p>
+    <p><button type="button" class="ask-keys" @click=${act.showKeys}>keys and words</button> ${s.keysOn ? html`<kbd>?</kbd>` : ''}</p>
   </footer>`;

@@ -5,7 +5,7 @@ import { clock, day, ms } from '../model/time.js';
 import { degrees, hours, lower, percent, percentError, percentRange } from '../model/numbers.js';
 import { next, shownOption } from '../model/windows.js';
 /** @typedef {import('../model/state.js').State} State */
-/** @typedef {import('../model/state.js').Actions} Actions */
+/** @typedef {import('../model/state.js').NowActions} Actions */
 /** @typedef {import('../model/types.js').Window} Window */
 /** @typedef {import('../model/types.js').Option} Option */
 
