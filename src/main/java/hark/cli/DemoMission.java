@@ -25,7 +25,12 @@ import java.util.stream.Stream;
  */
 record DemoMission(Mission mission, List<Entry> entries) {
   private static final FolderSource FOLDER = ResourceFolder.of("hark/demo");
-  private static final List<String> FILES = List.of("mission.yaml", "orbit/launch-731.tle");
+  private static final List<String> FILES =
+      List.of(
+          "mission.yaml",
+          "orbit/launch-731.tle",
+          "recordings/first-contact.csv",
+          "recordings/first-contact.tdm");
   private static final String LOG = "entries.jsonl";
   private static final String JOURNAL = "journal.db";
 

@@ -107,6 +107,23 @@ class DemoMissionTest {
   }
 
   @Test
+  void onTheFirstDayTheCandidatesLieTenToTwentyFiveSecondsApart() {
+    Instant contact = Instant.parse("2026-10-06T09:40:10Z");
+    Station station = demo.mission().stations().get(0);
+    List<Instant> culminations =
+        demo.mission().sources().get(0).candidates().keySet().stream()
+            .map(id -> passesOf(id, station, contact, contact.plusSeconds(60)).get(0))
+            .map(Pass::culmination)
+            .sorted()
+            .toList();
+    for (int i = 1; i < culminations.size(); i++) {
+      double apart =
+          Duration.between(culminations.get(i - 1), culminations.get(i)).toMillis() / 1e3;
+      assertTrue(apart >= 10 && apart <= 25, culminations.toString());
+    }
+  }
+
+  @Test
   void theSampleBesideTheVerificationSetsIsTheSameFile() throws IOException {
     Path used = Path.of("src/main/resources/hark/demo/orbit/launch-731.tle");
     assertEquals(-1, Files.mismatch(used, Path.of("tle-samples/demo-launch-731.tle")));

@@ -71,6 +71,36 @@ class WhoseCommandTest {
   }
 
   @Test
+  void theDemosOwnCurveRulesOutTheFavouredNeighbour() throws Exception {
+    for (String file : List.of("first-contact.csv", "first-contact.tdm")) {
+      out.getBuffer().setLength(0);
+      String curve = demo.resolve("recordings").resolve(file).toString();
+      assertEquals(
+          ExitCode.DONE, run("whose", demo.toString(), curve, "--format", "json"), err.toString());
+      JsonNode json = new ObjectMapper().readTree(out.toString());
+      assertEquals("found", json.get("verdict").asText());
+      JsonNode favoured = json.get("candidates").get(0);
+      assertEquals("97311", favoured.get("object").asText());
+      assertEquals(0.45, favoured.get("prior").asDouble(), 1e-9);
+      assertTrue(favoured.get("posterior").asDouble() < 0.001, favoured.toString());
+      JsonNode truth = json.get("candidates").get(1);
+      assertEquals("97312", truth.get("object").asText());
+      assertTrue(truth.get("posterior").asDouble() > 0.95, truth.toString());
+      // simulated 0.6 s late by a clock 0.15 s ahead, 240 Hz over the nominal
+      double miss = truth.get("timeOffsetS").asDouble() - 0.75;
+      assertTrue(Math.abs(miss) < 3 * truth.get("timeOffsetSd").asDouble(), truth.toString());
+    }
+  }
+
+  @Test
+  void theWordsSayWhoItIsAndWhoIsRuledOut() throws Exception {
+    run("whose", demo.toString(), demo.resolve("recordings/first-contact.csv").toString());
+    String first = out.toString().replaceAll("\\s+", " ");
+    assertTrue(first.startsWith("Object 97312: 99 %"), first);
+    assertTrue(first.contains("Object 97311, which had 45 %, is ruled out."), first);
+  }
+
+  @Test
   void anObjectFarFromItsElementsIsNoneOfTheCandidates() throws Exception {
     String curve = curve("97311", 60, 200).toString();
     int code = run("whose", demo.toString(), curve, "--station", "Saltmere", "--format", "json");
