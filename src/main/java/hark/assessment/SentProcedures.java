@@ -40,7 +40,7 @@ final class SentProcedures {
         new CommandSent(
             sent.station(),
             sent.at(),
-            command.command().name(),
+            command.command().name() + (command.anyCounter() ? " any counter" : ""),
             sent.powerWatts(),
             repeats,
             sent.acknowledged());

@@ -133,7 +133,8 @@ final class Telling {
           case BEACON_ON -> change -> sends(change, OnboardCommand.BEACON_ON);
           case RELEASE -> change -> sends(change, OnboardCommand.RELEASE);
           case POWER_GONE -> change -> change instanceof Procedure.Wait;
-          case COUNTER, TRACKING, DECAY -> change -> false;
+          case COUNTER -> change -> change instanceof Procedure.Command c && c.anyCounter();
+          case TRACKING, DECAY -> change -> false;
         };
     return procedures.stream().filter(each -> fits.test(each.change())).toList();
   }
@@ -153,7 +154,7 @@ final class Telling {
   }
 
   private static boolean sends(Procedure.Change change, OnboardCommand command) {
-    return change instanceof Procedure.Command c && c.command() == command;
+    return change instanceof Procedure.Command c && c.command() == command && !c.anyCounter();
   }
 
   private String procedure(Means means) {

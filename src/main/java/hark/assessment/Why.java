@@ -47,7 +47,26 @@ final class Why {
               : String.format(
                   Locale.ROOT, "; of the cause it tells %.2f bit.", value.informationBits()));
     }
+    if (change instanceof Procedure.Settle settle) {
+      return settle(settle, value, all, end);
+    }
     return listening(value, all);
+  }
+
+  private static String settle(
+      Procedure.Settle settle, OptionValue value, List<OptionValue> all, Instant end) {
+    double without = listeningByHorizon(value, all);
+    String what =
+        settle.question() == Procedure.Question.OBJECT
+            ? "Knowing which object is ours"
+            : "Knowing how early or late it comes";
+    return value.heardByHorizon() - without > NOTABLE
+        ? what
+            + " raises the chance of hearing it by "
+            + Words.date(end)
+            + Words.change(without, value.heardByHorizon())
+            + "."
+        : what + " would change next to nothing in what the plan hears by " + Words.date(end) + ".";
   }
 
   private static String command(OptionValue value, List<OptionValue> all, Instant end) {

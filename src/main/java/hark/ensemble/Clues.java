@@ -137,7 +137,8 @@ final class Clues {
             .orElseGet(() -> input.stations().get(station).transmit().orElseThrow().powerWatts());
     SkyWindow window = sky.window(station, given.at(), given.at().plusSeconds(1), List.of());
     double before = input.seconds(given.at()) - BEFORE_ARRIVAL_SECONDS;
-    return new CommandLink(input, window, before, input.likeliestCandidate(), watts);
+    boolean anyCounter = SentCommand.triesCounters(given.command());
+    return new CommandLink(input, window, before, input.likeliestCandidate(), watts, anyCounter);
   }
 
   private Clue check(int index, Evidence.StationCheck check) {

@@ -47,19 +47,32 @@ public final class CommandLink {
   private final int followed;
   private final double powerWatts;
   private final List<StationMode> modes;
+  private final boolean anyCounter;
 
-  CommandLink(DiagnosisInput input, SkyWindow window) {
+  /**
+   * Around the culmination, with the station's own power.
+   *
+   * @param anyCounter sent with one counter value after the other, so that one of them fits
+   */
+  CommandLink(DiagnosisInput input, SkyWindow window, boolean anyCounter) {
     this(
         input,
         window,
         Diagnosis.sendingTime(input, window),
         Diagnosis.heaviest(input, window),
-        station(input, window).transmit().orElseThrow().powerWatts());
+        station(input, window).transmit().orElseThrow().powerWatts(),
+        anyCounter);
   }
 
   /** A command sent at a time with a power, by a station that may send. */
   CommandLink(
-      DiagnosisInput input, SkyWindow window, double seconds, int followed, double powerWatts) {
+      DiagnosisInput input,
+      SkyWindow window,
+      double seconds,
+      int followed,
+      double powerWatts,
+      boolean anyCounter) {
+    this.anyCounter = anyCounter;
     this.input = input;
     this.window = window;
     this.seconds = seconds;
@@ -97,7 +110,8 @@ public final class CommandLink {
 
   private boolean receives(Member member, Body body) {
     RadioChange radio = member.radio().at(seconds);
-    return isOn(body.history().receiverOn(), seconds) && !radio.deaf() && !radio.refusesCommands();
+    boolean refuses = radio.refusesCommands() && !anyCounter;
+    return isOn(body.history().receiverOn(), seconds) && !radio.deaf() && !refuses;
   }
 
   /** A body's receiver at the time of sending, looked up once for all nodes and modes. */
@@ -136,7 +150,7 @@ public final class CommandLink {
 
   private double counterInStep(Body body) {
     boolean counts = input.receiver().authentication() == ReceiverRadio.Authentication.COUNTER;
-    if (!counts || !input.receiver().counterLostOnReset()) {
+    if (anyCounter || !counts || !input.receiver().counterLostOnReset()) {
       return 1;
     }
     long boots =

@@ -97,11 +97,22 @@ final class HearingTables {
   }
 
   private double otherHandDb() {
-    Station.Polarisation hand = station.receive().polarisation();
-    Station.Polarisation other =
-        hand == Station.Polarisation.RHCP ? Station.Polarisation.LHCP : Station.Polarisation.RHCP;
-    return LinkBudget.polarisationLossDb(beacon.polarisation(), other)
-        - LinkBudget.polarisationLossDb(beacon.polarisation(), hand);
+    return LinkBudget.polarisationLossDb(beacon.polarisation(), opposite(hand()))
+        - LinkBudget.polarisationLossDb(beacon.polarisation(), hand());
+  }
+
+  /** Polarisation listened with, if the antenna is as believed. */
+  private Station.Polarisation hand() {
+    Station.Polarisation own = station.receive().polarisation();
+    return listening.otherHand() ? opposite(own) : own;
+  }
+
+  private static Station.Polarisation opposite(Station.Polarisation hand) {
+    return switch (hand) {
+      case RHCP -> Station.Polarisation.LHCP;
+      case LHCP -> Station.Polarisation.RHCP;
+      case LINEAR -> Station.Polarisation.LINEAR;
+    };
   }
 
   /** Where the object is for each node and how strong it would be on the antenna's axis. */
@@ -155,7 +166,7 @@ final class HearingTables {
           + listening.extraGainDb()
           - LinkBudget.noisePowerDbm(receive.systemNoiseKelvin(), beacon.bandwidthHz())
           - listening.extraNoiseDb()
-          - LinkBudget.polarisationLossDb(beacon.polarisation(), receive.polarisation());
+          - LinkBudget.polarisationLossDb(beacon.polarisation(), hand());
     }
   }
 

@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
  * @param extraGainDb a larger antenna than the station's own, dB
  * @param extraNoiseDb noise above the usual in that hour, dB
  * @param frequencyHz middle of the band listened to, before Doppler; NaN for each beacon's own
+ * @param otherHand with the other hand of circular polarisation than the station's own
  */
 public record Listening(
     Way way,
@@ -21,7 +22,20 @@ public record Listening(
     int tracked,
     double extraGainDb,
     double extraNoiseDb,
-    double frequencyHz) {
+    double frequencyHz,
+    boolean otherHand) {
+  /** With the station's own hand. */
+  public Listening(
+      Way way,
+      double windowHz,
+      double offsetSeconds,
+      int tracked,
+      double extraGainDb,
+      double extraNoiseDb,
+      double frequencyHz) {
+    this(way, windowHz, offsetSeconds, tracked, extraGainDb, extraNoiseDb, frequencyHz, false);
+  }
+
   /** Tuned to each beacon's own frequency. */
   public Listening(
       Way way,
@@ -35,19 +49,22 @@ public record Listening(
 
   /** The same, pointed and tuned so much later, in so much more noise. */
   Listening shifted(double seconds, double noiseDb) {
-    return new Listening(way, windowHz, seconds, tracked, extraGainDb, noiseDb, frequencyHz);
+    return new Listening(
+        way, windowHz, seconds, tracked, extraGainDb, noiseDb, frequencyHz, otherHand);
   }
 
   /** The same with another frequency in the middle, Hz; empty leaves it as it is. */
   Listening tunedTo(OptionalDouble hertz) {
     double middle = hertz.orElse(frequencyHz);
-    return new Listening(way, windowHz, offsetSeconds, tracked, extraGainDb, extraNoiseDb, middle);
+    return new Listening(
+        way, windowHz, offsetSeconds, tracked, extraGainDb, extraNoiseDb, middle, otherHand);
   }
 
   /** The same, better by so many dB. */
   Listening better(double decibel) {
     double gain = extraGainDb + decibel;
-    return new Listening(way, windowHz, offsetSeconds, tracked, gain, extraNoiseDb, frequencyHz);
+    return new Listening(
+        way, windowHz, offsetSeconds, tracked, gain, extraNoiseDb, frequencyHz, otherHand);
   }
 
   /** True when antenna and radio do the same, whatever the width of the band and who listens. */
@@ -56,6 +73,7 @@ public record Listening(
         && tracked == other.tracked
         && extraGainDb == other.extraGainDb
         && extraNoiseDb == other.extraNoiseDb
+        && otherHand == other.otherHand
         && Double.compare(frequencyHz, other.frequencyHz) == 0;
   }
 

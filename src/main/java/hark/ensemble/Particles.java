@@ -226,9 +226,18 @@ public final class Particles {
     return 1 - Receptions.SLIP;
   }
 
-  /** Whether a command sent in a window would be received. */
+  /** Whether a command sent in a window, with the counter believed next, would be received. */
   public CommandLink commandLink(SkyWindow window) {
-    return new CommandLink(source.input(), window);
+    return commandLink(window, false);
+  }
+
+  /**
+   * Whether a command sent in a window would be received.
+   *
+   * @param anyCounter sent with one counter value after the other, so that one of them fits
+   */
+  public CommandLink commandLink(SkyWindow window, boolean anyCounter) {
+    return new CommandLink(source.input(), window, anyCounter);
   }
 
   /**

@@ -29,6 +29,9 @@ record SentCommand(
   /** Share of the bodies that take it as received. Any share gives the right answer. */
   static final double TAKEN = 0.5;
 
+  /** Ends the word of a command that was sent with one counter value after the other. */
+  static final String ANY_COUNTER = " any counter";
+
   /** The commands on record that mean something on board, in the order of time. */
   static List<SentCommand> of(DiagnosisInput input) {
     return IntStream.range(0, input.evidence().size())
@@ -53,11 +56,20 @@ record SentCommand(
     return input.stations().get(input.stationIndex(command.station())).transmit().isPresent();
   }
 
+  /** True for a command sent with one counter value after the other, so that one of them fits. */
+  static boolean triesCounters(String word) {
+    return word.strip().toLowerCase(Locale.ROOT).endsWith(ANY_COUNTER);
+  }
+
   /**
    * What a command's word does on board; empty for a word that means none of the known commands.
    */
   static Optional<OnboardCommand> meaning(String word) {
-    String plain = word.strip().toUpperCase(Locale.ROOT).replace('-', '_').replace(' ', '_');
+    String bare =
+        triesCounters(word)
+            ? word.strip().substring(0, word.strip().length() - ANY_COUNTER.length())
+            : word;
+    String plain = bare.strip().toUpperCase(Locale.ROOT).replace('-', '_').replace(' ', '_');
     for (OnboardCommand command : OnboardCommand.values()) {
       if (command.name().equals(plain)) {
         return Optional.of(command);

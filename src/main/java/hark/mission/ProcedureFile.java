@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
  * then text for people. Pure.
  *
  * @param procedure as read
- * @param warnings of the lint: steps without <em>If not</em>
+ * @param warnings of the lint: steps that do not say enough, cautions that are wanting
  */
 public record ProcedureFile(Procedure procedure, List<Problem> warnings) {
   /** A longer procedure nobody reads during a pass. */
@@ -24,7 +24,7 @@ public record ProcedureFile(Procedure procedure, List<Problem> warnings) {
   private static final Pattern ID = Pattern.compile("[a-z][a-z0-9-]{1,60}");
   private static final Span COST_HOURS = Span.of(0, 200);
   private static final List<String> NEEDS =
-      List.of("receiver", "transmitter", "licence", "rotator", "outside_station");
+      List.of("receiver", "transmitter", "licence", "rotator", "outside_station", "lithium_cells");
 
   /**
    * Reads a procedure.
@@ -57,8 +57,10 @@ public record ProcedureFile(Procedure procedure, List<Problem> warnings) {
       return Optional.empty();
     }
     List<Problem> warnings =
-        StepLint.check(fileName, parts.get().bodyLine(), procedure.markdown(), procedure.kind());
-    return Optional.of(new ProcedureFile(procedure, warnings));
+        new ArrayList<>(CautionLint.check(procedure, tree.find("cautions").orElse(tree).where()));
+    warnings.addAll(
+        StepLint.check(fileName, parts.get().bodyLine(), procedure.markdown(), procedure.kind()));
+    return Optional.of(new ProcedureFile(procedure, List.copyOf(warnings)));
   }
 
   private static Procedure procedure(YamlMap map, String body, Problems problems) {
@@ -83,6 +85,9 @@ public record ProcedureFile(Procedure procedure, List<Problem> warnings) {
     map.finish();
     if (kind.filter(k -> k == Procedure.Kind.COMMAND).isPresent()) {
       requireCare(map, needs, cautions, problems);
+    } else if (needs.contains("transmitter") && !needs.contains("licence")) {
+      problems.add(
+          map.get("needs"), "whoever needs 'transmitter' must need 'licence'", "add it to needs");
     }
     return new Procedure(
         id,

@@ -31,7 +31,35 @@ public final class Procedures {
       byId.put(own.procedure().id(), own.procedure());
       warnings.addAll(own.warnings());
     }
+    warnings.addAll(notInIndex(folder, problems));
     return List.copyOf(byId.values());
+  }
+
+  /** Inside a jar only what an index names is found; where there is one, it must name all. */
+  private static List<Problem> notInIndex(FolderSource folder, Problems problems) {
+    String index = DIRECTORY + "/index";
+    try {
+      return folder
+          .text(index)
+          .map(text -> text.lines().map(String::strip).toList())
+          .map(named -> notNamed(folder, index, named))
+          .orElse(List.of());
+    } catch (BadInput bad) {
+      problems.addAll(bad.problems());
+      return List.of();
+    }
+  }
+
+  private static List<Problem> notNamed(FolderSource folder, String index, List<String> named) {
+    return folder.list(DIRECTORY).stream()
+        .filter(file -> file.endsWith(".md") && !named.contains(file))
+        .map(
+            file ->
+                new Problem(
+                    file + " is not named in it",
+                    folder.label(index),
+                    "add a line with the file's name"))
+        .toList();
   }
 
   static List<ProcedureFile> readAll(FolderSource folder, Problems problems) {

@@ -15,11 +15,23 @@ import org.commonmark.parser.IncludeSourceSpans;
 import org.commonmark.parser.Parser;
 
 /**
- * Looks whether every numbered step under the heading <em>Steps</em> says what to do <em>if
- * not</em>.
+ * Looks whether every numbered step under the heading <em>Steps</em> says what to expect, until
+ * when, and what to do <em>if not</em>: the confirmation and the watchdog of ECSS-E-ST-70-32C.
  */
 final class StepLint {
   private static final String HEADING = "steps";
+
+  /** What a step must say: one of the words, how it is called, how to mend its absence. */
+  private record Part(List<String> words, String called, String mend) {}
+
+  private static final List<Part> PARTS =
+      List.of(
+          new Part(List.of("expect"), "what to expect", "add 'Expect …' to the step"),
+          new Part(
+              List.of("time-out", "timeout", "time out"),
+              "until when to wait",
+              "add 'Time-out: …' to the step"),
+          new Part(List.of("if not"), "what to do if not", "add 'If not: …' to the step"));
 
   private StepLint() {}
 
@@ -51,13 +63,16 @@ final class StepLint {
     int number = 0;
     for (Node step = list.getFirstChild(); step != null; step = step.getNext()) {
       number++;
-      if (!words(step).contains("if not")) {
-        int line = bodyLine + ((Block) step).getSourceSpans().get(0).getLineIndex();
-        warnings.add(
-            new Problem(
-                "step " + number + " does not say what to do if not",
-                file + ":" + line,
-                "add 'If not: …' to the step"));
+      int line = bodyLine + ((Block) step).getSourceSpans().get(0).getLineIndex();
+      String said = words(step);
+      for (Part part : PARTS) {
+        if (part.words().stream().noneMatch(said::contains)) {
+          warnings.add(
+              new Problem(
+                  "step " + number + " does not say " + part.called(),
+                  file + ":" + line,
+                  part.mend()));
+        }
       }
     }
   }

@@ -95,8 +95,13 @@ final class CommandTrial {
         });
   }
 
+  /** Option taken in each window, −1 for none. */
+  int[] choice() {
+    return choice;
+  }
+
   Outcome of(int window, Procedure.Command command) {
-    CommandLink link = sample.commandLink(diagnosis.windows().get(window));
+    CommandLink link = sample.commandLink(diagnosis.windows().get(window), command.anyCounter());
     // near windows are the ones decided on: later ones make do with every fifth possibility
     boolean near = diagnosis.windows().get(window).from() < now + NEAR_SECONDS;
     int stride = near ? 1 : LATER_STRIDE;

@@ -55,11 +55,38 @@ final class OptionList {
       return inTime && mayTransmit(station, input.instant(sky.to()));
     }
     if (procedure.change() instanceof Procedure.Listen listen) {
-      boolean asked =
-          listen.extraGainDb() <= 0 || sky.from() >= input.seconds(input.now()) + NOTICE_SECONDS;
-      return asked && (!listen.otherCandidate() || rank(sky, 1) >= 0);
+      return isPossible(listen, sky, station);
     }
-    return true;
+    if (procedure.change() instanceof Procedure.Settle settle) {
+      return Settling.isOpen(settle.question(), diagnosis);
+    }
+    return !(procedure.change() instanceof Procedure.Wait wait)
+        || wait.until() == Procedure.Until.DECIDED;
+  }
+
+  private boolean isPossible(Procedure.Listen listen, SkyWindow sky, Station station) {
+    boolean others = listen.setting().who() == Procedure.Who.OUTSIDE || listen.extraGainDb() > 0;
+    boolean asked = !others || sky.from() >= input.seconds(input.now()) + NOTICE_SECONDS;
+    boolean alone =
+        listen.setting().who() != Procedure.Who.NOBODY || station.receive().unattended();
+    return asked
+        && alone
+        && (!listen.setting().otherHand() || handMatters(station))
+        && listen.setting().sunriseMinutes().stream().allMatch(m -> seesSunrise(sky, m))
+        && (!listen.otherCandidate() || rank(sky, 1) >= 0);
+  }
+
+  /** Between linear and circular either hand is the same. */
+  private boolean handMatters(Station station) {
+    return station.receive().polarisation() != Station.Polarisation.LINEAR
+        && input.beacons().stream()
+            .anyMatch(beacon -> beacon.polarisation() != Station.Polarisation.LINEAR);
+  }
+
+  private boolean seesSunrise(SkyWindow sky, double minutesBefore) {
+    return diagnosis.eclipses().stream()
+        .mapToDouble(eclipse -> input.seconds(eclipse.penumbraExit()))
+        .anyMatch(sunrise -> sky.from() - 60 * minutesBefore <= sunrise && sunrise <= sky.to());
   }
 
   private boolean mayTransmit(Station station, Instant until) {
@@ -92,7 +119,9 @@ final class OptionList {
           listen.offsetSeconds(),
           listen.otherCandidate() ? rank(sky, 1) : usual.tracked(),
           listen.extraGainDb(),
-          0);
+          0,
+          Double.NaN,
+          listen.setting().otherHand());
     }
     return usual;
   }

@@ -40,6 +40,7 @@ public final class Planner {
   private final Value value;
   private final List<List<WindowOption>> options = new ArrayList<>();
   private final Chances chances;
+  private final Settling settling;
 
   private Planner(
       Diagnosis diagnosis, List<Procedure> procedures, PlanSettings settings, Workers workers) {
@@ -54,6 +55,7 @@ public final class Planner {
       options.add(list.at(w));
     }
     chances = Chances.of(diagnosis, particles, options, list, workers);
+    settling = new Settling(options, chances, value);
   }
 
   /** Plans over the diagnosis's horizon. Same diagnosis, same plan. */
@@ -194,6 +196,11 @@ public final class Planner {
     double early = worth[1];
     Optional<Double> reach = Optional.empty();
     OptionValue.Command sent = OptionValue.Command.NONE;
+    if (option.procedure().change() instanceof Procedure.Settle settle) {
+      double[] adds = settling.adds(settle.question(), window, trial.choice());
+      byHorizon += adds[0];
+      early += adds[1];
+    }
     if (option.procedure().change() instanceof Procedure.Command command) {
       CommandTrial.Outcome outcome = trial.of(window, command);
       hazard = outcome.hazard();

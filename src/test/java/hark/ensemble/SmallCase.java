@@ -50,6 +50,7 @@ public final class SmallCase {
   public double requiredSnrDb = 8;
   public double noiseKelvin = 900;
   public Optional<String> callSign = Optional.empty();
+  public Station.Polarisation polarisation = Station.Polarisation.LINEAR;
   public List<Cause> causes = new ArrayList<>(usualCauses());
   public final List<Entry> evidence = new ArrayList<>();
   public Bodies bodies = new Bodies();
@@ -131,7 +132,7 @@ public final class SmallCase {
             436.73e6,
             new Uncertain.Normal(13, 3),
             new Uncertain.Normal(0, 500),
-            Station.Polarisation.LINEAR,
+            polarisation,
             1200,
             BeaconRadio.Form.FRAMES,
             requiredSnrDb,

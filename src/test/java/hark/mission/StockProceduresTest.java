@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -23,6 +24,10 @@ class StockProceduresTest {
 
   private Procedure get(String id) {
     return stock.stream().filter(p -> p.id().equals(id)).findFirst().orElseThrow();
+  }
+
+  private Procedure.Setting setting(String id) {
+    return ((Procedure.Listen) get(id).change()).setting();
   }
 
   @Test
@@ -69,6 +74,15 @@ class StockProceduresTest {
     assertEquals(
         Optional.of(10_000.0), ((Procedure.Listen) get("listen-wide").change()).windowHz());
     assertEquals(new Procedure.SelfCheck(), get("known-satellite-check").change());
+    assertEquals(new Procedure.Settle(Procedure.Question.OBJECT), get("whose-curve").change());
+    assertEquals(new Procedure.Settle(Procedure.Question.TRACK), get("refresh-elements").change());
+    assertEquals(new Procedure.Wait(Procedure.Until.FULL_SUN), get("wait-for-full-sun").change());
+    assertEquals(
+        new Procedure.Command(OnboardCommand.RESET, 3, true), get("blind-counter-sweep").change());
+    assertEquals(Procedure.Who.NOBODY, setting("record-unattended").who());
+    assertEquals(Procedure.Who.OUTSIDE, setting("ask-amateurs").who());
+    assertTrue(setting("listen-other-hand").otherHand());
+    assertEquals(OptionalDouble.of(10), setting("listen-after-sunrise").sunriseMinutes());
     Set<OnboardCommand> sent =
         stock.stream()
             .map(Procedure::change)
@@ -92,6 +106,9 @@ class StockProceduresTest {
               "## Stop conditions",
               "## Exit test",
               "## Rollback",
+              "## References",
+              "Expect",
+              "**If not**",
               "Time-out:")) {
         assertTrue(procedure.markdown().contains(part), procedure.id() + " lacks " + part);
       }
@@ -113,9 +130,15 @@ class StockProceduresTest {
     }
   }
 
+  /** Two stock procedures that do the same would be one too many in every window's list. */
+  @Test
+  void noTwoOfThemChangeTheSame() {
+    assertEquals(stock.size(), stock.stream().map(Procedure::change).distinct().count());
+  }
+
   @Test
   void idsAreUnique() {
     assertEquals(stock.size(), new TreeSet<>(stock.stream().map(Procedure::id).toList()).size());
-    assertTrue(stock.size() >= 11);
+    assertTrue(stock.size() >= 18, "found " + stock.size());
   }
 }
