@@ -23,6 +23,7 @@ import java.util.OptionalDouble;
  * @param treeDisagreements event sets that count here and of which the fault tree says otherwise
  *     than the simulation
  * @param longLook dates of return beyond the horizon; empty unless asked for
+ * @param tree the fault tree with its weights, the top first, then in the order a walk meets them
  */
 public record Assessment(
     String mission,
@@ -51,7 +52,8 @@ public record Assessment(
     List<ProcedureView> procedures,
     List<String> warnings,
     List<TreeDisagreement> treeDisagreements,
-    Optional<LongLook> longLook) {
+    Optional<LongLook> longLook,
+    List<TreeNode> tree) {
 
   /** The same with a look beyond the horizon. */
   public Assessment with(LongLook look) {
@@ -82,7 +84,8 @@ public record Assessment(
         procedures,
         warnings,
         treeDisagreements,
-        Optional.of(look));
+        Optional.of(look),
+        tree);
   }
 
   /**
@@ -123,11 +126,41 @@ public record Assessment(
    * @param confirms what would speak for it
    * @param refutes what would speak against it
    * @param procedures titles of the mission's procedures that address it
+   * @param begins when it begins, given that it happens
+   * @param sources where its prior is anchored
    */
   public record CauseDetail(
-      List<String> endedBy, String confirms, String refutes, List<String> procedures) {
-    /** Nothing known beside the cause itself. */
-    public static final CauseDetail NONE = new CauseDetail(List.of(), "", "", List.of());
+      List<String> endedBy,
+      String confirms,
+      String refutes,
+      List<String> procedures,
+      String begins,
+      List<String> sources) {}
+
+  /**
+   * A gate or event of the fault tree. Nothing here says that its inputs exclude each other.
+   *
+   * @param join {@code or}, {@code and}, {@code at_least}, {@code not} for a gate; {@code event}
+   *     for a basic event; {@code elsewhere} for a leaf whose truth is kept elsewhere
+   * @param atLeast how many of the inputs; 0 but for {@code at_least}
+   * @param inputs ids, in the order written
+   * @param prior that it holds within 30 days, all events independent; empty for {@code elsewhere}
+   * @param now that it holds by now, of all sets up to two events; empty for {@code elsewhere}
+   * @param error Monte-Carlo standard error of {@code now}
+   */
+  public record TreeNode(
+      String id,
+      String title,
+      String join,
+      int atLeast,
+      List<String> inputs,
+      OptionalDouble prior,
+      OptionalDouble now,
+      double error) {
+    /** Keeps its own copy. */
+    public TreeNode {
+      inputs = List.copyOf(inputs);
+    }
   }
 
   /**

@@ -88,7 +88,8 @@ final class AssessmentBuilder {
         procedures(),
         mission.warnings().stream().map(Problem::line).toList(),
         treeDisagreements(),
-        Optional.empty());
+        Optional.empty(),
+        TreeNodes.of(mission.tree(), diagnosis));
   }
 
   private Assessment.Silence silence() {

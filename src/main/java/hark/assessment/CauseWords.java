@@ -22,7 +22,22 @@ final class CauseWords {
    */
   Assessment.CauseDetail of(Cause cause, boolean hopeless) {
     return new Assessment.CauseDetail(
-        endedBy(cause), cause.signature(), refutes(cause), procedures(cause, hopeless));
+        endedBy(cause),
+        cause.signature(),
+        refutes(cause),
+        procedures(cause, hopeless),
+        begins(cause.onset()),
+        cause.sources());
+  }
+
+  private static String begins(Cause.Onset onset) {
+    return switch (onset) {
+      case SEPARATION -> "there from separation on";
+      case UNIFORM -> "at any time in its 30 days";
+      case HAZARD -> "at any time in its 30 days, slightly rather early than late";
+      case FIRST_ECLIPSE -> "at the first entry into shadow";
+      case FIRST_TRANSMISSION -> "at the first transmission, when the quiet time ends";
+    };
   }
 
   private static List<String> endedBy(Cause cause) {

@@ -21,14 +21,23 @@ final class Api {
   private final ProcedurePage procedures = new ProcedurePage();
   private final ConsoleModel model;
   private final Revisions revisions;
+  private final Reckonings reckonings = new Reckonings();
 
   Api(ConsoleModel model, Revisions revisions) {
     this.model = model;
     this.revisions = revisions;
   }
 
+  /** Stops what is still being worked out for somebody. */
+  void close() {
+    reckonings.close();
+  }
+
   Routes routes() {
     Routes routes = new EnergyApi(revisions).into(new Routes());
+    new RecordApi(model).into(routes);
+    new RunbookApi(model, revisions).into(routes);
+    new SetUpApi(model, revisions, reckonings).into(routes);
     return routes
         .on("GET", "/api/assessment", (path, body) -> assessment())
         .on("GET", JOURNAL, (path, body) -> Reply.json(200, PageJson.journal(model.entries())))

@@ -3,6 +3,7 @@ package hark.console;
 import hark.assessment.Assessment;
 import hark.assessment.Assessment.Window;
 import hark.evidence.Entry;
+import hark.journal.Journal;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -38,6 +39,16 @@ public interface ConsoleModel {
 
   /** By station, who may authorise a transmission there; a station may be left out. */
   Map<String, List<String>> mayAuthorise();
+
+  /** The files the mission is made of; empty when nothing is known of them. */
+  default Optional<MissionPapers> papers() {
+    return Optional.empty();
+  }
+
+  /** Whether the record's chain holds; empty for a record without one. */
+  default Optional<Journal.Verification> chain() {
+    return Optional.empty();
+  }
 
   /** The time it is for the mission. */
   Instant now();

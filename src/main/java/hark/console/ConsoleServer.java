@@ -28,6 +28,7 @@ public final class ConsoleServer implements AutoCloseable {
   private final Server server;
   private final ServerConnector connector;
   private final Revisions revisions;
+  private final Api api;
   private final ConsoleSettings settings;
 
   private ConsoleServer(ConsoleModel model, ConsoleSettings settings) {
@@ -39,7 +40,8 @@ public final class ConsoleServer implements AutoCloseable {
     connector = connector(server, settings);
     EventStream events = new EventStream(UUID.randomUUID().toString(), settings.heartbeat());
     revisions = new Revisions(model, news -> PageJson.tell(events, news));
-    server.setHandler(handlers(new Api(model, revisions).routes(), events));
+    api = new Api(model, revisions);
+    server.setHandler(handlers(api.routes(), events));
     server.setErrorHandler(ConsoleServer::plainError);
     server.setStopTimeout(STOP_MILLIS);
     server.addEventListener(
@@ -85,6 +87,7 @@ public final class ConsoleServer implements AutoCloseable {
   @Override
   public void close() {
     revisions.close();
+    api.close();
     try {
       server.stop();
     } catch (Exception e) {

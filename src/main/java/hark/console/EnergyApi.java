@@ -62,7 +62,7 @@ final class EnergyApi {
     return node;
   }
 
-  private static void number(ObjectNode node, MissionNumber number) {
+  static void number(ObjectNode node, MissionNumber number) {
     node.put("key", number.key())
         .put("value", number.value())
         .put("mean", number.mean())

@@ -37,6 +37,7 @@ public final class MissionModel implements ConsoleModel {
   private final String notice;
   private final MissionSky sky;
   private final Optional<FrozenFolder> folder;
+  private final Optional<MissionPapers> papers;
   private Optional<Known> last = Optional.empty();
 
   private record Known(List<Entry> entries, Answer answer) {}
@@ -91,6 +92,8 @@ public final class MissionModel implements ConsoleModel {
     this.notice = notice;
     this.sky = new MissionSky(mission, working.earth());
     this.folder = working.folder().map(FrozenFolder::new);
+    this.papers =
+        folder.map(files -> new MissionPapers(files, mission, assessing, working.earth()));
   }
 
   @Override
@@ -139,6 +142,16 @@ public final class MissionModel implements ConsoleModel {
   @Override
   public Optional<SkyView> sky(Window window) {
     return sky.view(window);
+  }
+
+  @Override
+  public Optional<MissionPapers> papers() {
+    return papers;
+  }
+
+  @Override
+  public Optional<Journal.Verification> chain() {
+    return Optional.of(journal.verify());
   }
 
   @Override

@@ -2,23 +2,16 @@ package hark.console;
 
 import hark.assessment.Assessment.ProcedureView;
 import java.util.List;
-import org.commonmark.parser.Parser;
-import org.commonmark.renderer.html.HtmlRenderer;
 
-/**
- * A procedure as a piece of HTML: what must not be forgotten first, then its text. Raw HTML in the
- * Markdown is shown as text, and addresses that could run something are dropped.
- */
+/** A procedure as a piece of HTML: what must not be forgotten first, then its text. */
 final class ProcedurePage {
-  private final Parser parser = Parser.builder().build();
-  private final HtmlRenderer renderer =
-      HtmlRenderer.builder().escapeHtml(true).sanitizeUrls(true).build();
+  private final MarkdownHtml markdown = new MarkdownHtml();
 
   String html(ProcedureView procedure) {
     return list("Cautions", "cautions", procedure.cautions())
         + list("Not if", "forbidden", procedure.forbiddenIf())
         + "<div class=\"steps\">"
-        + renderer.render(parser.parse(procedure.markdown()))
+        + markdown.html(procedure.markdown())
         + "</div>";
   }
 
@@ -29,7 +22,7 @@ final class ProcedurePage {
     StringBuilder out = new StringBuilder();
     out.append("<div class=\"").append(style).append("\"><h4>").append(title).append("</h4><ul>");
     for (String line : lines) {
-      out.append("<li>").append(renderer.render(parser.parse(line)).trim()).append("</li>");
+      out.append("<li>").append(markdown.html(line).trim()).append("</li>");
     }
     return out.append("</ul></div>").toString();
   }

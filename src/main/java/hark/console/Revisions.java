@@ -45,6 +45,7 @@ final class Revisions implements AutoCloseable {
   private final AtomicBoolean waiting = new AtomicBoolean();
   private volatile Optional<Revision> current = Optional.empty();
   private volatile boolean working;
+  private volatile double lastSeconds;
 
   Revisions(ConsoleModel model, Consumer<News> listener) {
     this.model = model;
@@ -60,6 +61,11 @@ final class Revisions implements AutoCloseable {
 
   Optional<Revision> current() {
     return current;
+  }
+
+  /** How long the last assessment took, s; 0 before the first. */
+  double lastSeconds() {
+    return lastSeconds;
   }
 
   /** True while something newer than {@link #current} is being worked out or waits for it. */
@@ -86,7 +92,9 @@ final class Revisions implements AutoCloseable {
   private News outcome(int number) {
     try {
       List<Entry> entries = List.copyOf(model.entries());
+      long began = System.nanoTime();
       Revision revision = new Revision(number, model.assess(), entries);
+      lastSeconds = (System.nanoTime() - began) / 1e9;
       current = Optional.of(revision);
       return new News.Ready(revision);
     } catch (RuntimeException e) {

@@ -90,6 +90,8 @@ public final class AssessmentJson {
     detail.text("confirms", cause.detail().confirms());
     detail.text("refutes", cause.detail().refutes());
     detail.texts("procedures", cause.detail().procedures());
+    detail.text("begins", cause.detail().begins());
+    detail.texts("sources", cause.detail().sources());
   }
 
   private static void object(JsonFields out, Assessment.ObjectView object) {
@@ -190,7 +192,19 @@ public final class AssessmentJson {
     top.texts("warnings", a.warnings());
     top.texts("doubts", Doubts.of(a));
     array(top, "treeDisagreements", a.treeDisagreements(), AssessmentJson::disagreement);
+    array(top, "tree", a.tree(), AssessmentJson::treeNode);
     a.longLook().ifPresent(look -> LongLookJson.into(top.object("longLook"), look));
+  }
+
+  private static void treeNode(JsonFields out, Assessment.TreeNode node) {
+    out.text("id", node.id());
+    out.text("title", node.title());
+    out.text("join", node.join());
+    out.node().put("atLeast", node.atLeast());
+    out.texts("inputs", node.inputs());
+    out.number("prior", node.prior().orElse(Double.NaN));
+    out.number("now", node.now().orElse(Double.NaN));
+    out.number("error", node.error());
   }
 
   private static void disagreement(JsonFields out, TreeDisagreement each) {

@@ -15,6 +15,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * The ensemble with all evidence weighed: what is wrong, how the battery is, what each coming
@@ -193,6 +195,11 @@ public final class Diagnosis {
   /** Weight of any of these causes having begun by now, and its standard error. */
   public double[] anyBegun(List<Integer> causes) {
     return posterior.anyBegun(causes);
+  }
+
+  /** As {@link Posterior#begunMeeting}. */
+  public double[][] begunMeeting(List<Predicate<Set<Integer>>> conditions) {
+    return posterior.begunMeeting(conditions);
   }
 
   /** Posterior of each candidate. */

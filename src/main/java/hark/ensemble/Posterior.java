@@ -6,6 +6,8 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * What the evidence leaves of the prior, as of now: event sets, causes, objects, stations, state of
@@ -98,6 +100,23 @@ public final class Posterior {
     double error =
         jackknife.errors(weights -> new double[] {marginals.anyBegun(weights, causes)})[0];
     return new double[] {value, error};
+  }
+
+  /**
+   * Weight of all that meets conditions on the causes begun by now, taken together, with its
+   * standard error, {@code [condition][0 or 1]}; without sets of three events and more.
+   *
+   * @param conditions on indices of causes
+   */
+  public double[][] begunMeeting(List<Predicate<Set<Integer>>> conditions) {
+    BegunTogether begun = new BegunTogether(population, input.seconds(input.now()));
+    double[] values = begun.meeting(jackknife.whole(), conditions);
+    double[] errors = jackknife.errors(weights -> begun.meeting(weights, conditions));
+    double[][] both = new double[values.length][];
+    for (int k = 0; k < both.length; k++) {
+      both[k] = new double[] {values[k], errors[k]};
+    }
+    return both;
   }
 
   /** Posterior of each candidate. */

@@ -68,6 +68,21 @@ public final class FaultTrees {
     return value;
   }
 
+  /**
+   * Exact probability of every gate and event under the top of a sound tree, by id; nuisances have
+   * 0. Cut sets and importances are left out.
+   */
+  public static Map<String, Double> probabilities(FaultTree tree) {
+    TreeDiagram diagram = new TreeDiagram(tree);
+    double[] ofVariable =
+        diagram.variables().stream().mapToDouble(BasicEvent::probability).toArray();
+    int last = diagram.built().values().stream().mapToInt(Integer::intValue).max().orElse(0);
+    double[] p = diagram.bdd().probabilities(last, ofVariable);
+    Map<String, Double> all = new HashMap<>();
+    diagram.built().forEach((id, node) -> all.put(id, p[node]));
+    return all;
+  }
+
   /** Solves with at most {@link #SETS_LISTED} sets listed. */
   public static Solution solve(FaultTree tree, int maxOrder) {
     return solve(tree, maxOrder, SETS_LISTED);

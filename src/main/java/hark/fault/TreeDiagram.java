@@ -32,6 +32,11 @@ final class TreeDiagram {
     return top;
   }
 
+  /** Node of every gate and event under the top, by id. */
+  Map<String, Integer> built() {
+    return built;
+  }
+
   /** Basic events by variable; those the top does not depend on by name are not among them. */
   List<BasicEvent> variables() {
     return variables;

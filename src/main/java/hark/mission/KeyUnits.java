@@ -15,6 +15,7 @@ final class KeyUnits {
     units.put("V_per_cell", "V");
     units.put("per_month", "per month");
     units.put("per_year", "per year");
+    units.put("per_day2", "per day²");
     units.put("per_day", "per day");
     units.put("per_K", "1/K");
     units.put("deg_s", "°/s");
@@ -25,6 +26,8 @@ final class KeyUnits {
           {"kg", "kg"},
           {"cm2", "cm²"},
           {"m2", "m²"},
+          {"m", "m"},
+          {"K", "K"},
           {"deg", "°"},
           {"Ah", "Ah"},
           {"A", "A"},
@@ -55,7 +58,14 @@ final class KeyUnits {
     String own = ending(keys[keys.length - 1]);
     // thresholds_V.cutoff, loads_W.safe, interval_s.usual
     boolean inherits = keys.length > 1 && keys[keys.length - 2].contains("_");
-    return own.isEmpty() && inherits ? ending(keys[keys.length - 2]) : own;
+    if (!inherits || keys[keys.length - 1].endsWith("factor")) {
+      return own;
+    }
+    String above = ending(keys[keys.length - 2]);
+    // along_track_s.per_day: so many seconds a day
+    return own.startsWith("per ") && !above.isEmpty()
+        ? above + " " + own
+        : own.isEmpty() ? above : own;
   }
 
   private static String ending(String key) {

@@ -79,7 +79,7 @@ final class YamlParser {
     }
   }
 
-  private static Node compose(String yaml) {
+  static Node compose(String yaml) {
     LoaderOptions options = new LoaderOptions();
     options.setNestingDepthLimit(MAX_DEPTH);
     options.setMaxAliasesForCollections(MAX_ALIASES);

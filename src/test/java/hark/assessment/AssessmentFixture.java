@@ -178,6 +178,7 @@ public final class AssessmentFixture {
         FixtureWindows.procedures(),
         warnings,
         treeDisagreements,
-        longLook);
+        longLook,
+        FixtureCauses.tree());
   }
 }

@@ -5,9 +5,11 @@ import hark.assessment.Assessment.CauseView;
 import hark.assessment.Assessment.Explanation;
 import hark.assessment.Assessment.Group;
 import hark.assessment.Assessment.SelfRecovery;
+import hark.assessment.Assessment.TreeNode;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Explanations, causes and the inseparable group of the invented assessment. */
 final class FixtureCauses {
@@ -68,6 +70,46 @@ final class FixtureCauses {
                     "transmitter dead and computer dead would fly on whole"))));
   }
 
+  /** A small tree over some of the causes: an or over an or, an and, and a leaf kept elsewhere. */
+  static List<TreeNode> tree() {
+    return List.of(
+        gate("silent", "no beacon heard", "or", 0.215, 0.95, "power", "radio", "kept", "ground"),
+        gate("power", "not enough power", "or", 0.106, 0.36, "uv_loop", "battery_open"),
+        event("uv_loop", "undervoltage loop", 0.084, 0.300),
+        event("battery_open", "battery open", 0.024, 0.070),
+        gate("radio", "nothing is sent", "or", 0.064, 0.15, "tx_dead", "tx_weak"),
+        event("tx_dead", "transmitter dead", 0.020, 0.096),
+        event("tx_weak", "transmitter weak", 0.045, 0.060),
+        gate("kept", "off, and no command helps", "and", 0.001, 0.02, "computer_hung", "tx_dead"),
+        event("computer_hung", "computer hung", 0.05, 0.17),
+        new TreeNode(
+            "ground",
+            "station not working as believed",
+            "elsewhere",
+            0,
+            List.of(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            0));
+  }
+
+  private static TreeNode gate(
+      String id, String title, String join, double prior, double now, String... inputs) {
+    return new TreeNode(
+        id,
+        title,
+        join,
+        0,
+        List.of(inputs),
+        OptionalDouble.of(prior),
+        OptionalDouble.of(now),
+        0.02);
+  }
+
+  private static TreeNode event(String id, String title, double prior, double now) {
+    return gate(id, title, "event", prior, now);
+  }
+
   private static SelfRecovery uvRecovery() {
     return new SelfRecovery(
         0.71,
@@ -119,7 +161,9 @@ final class FixtureCauses {
             id.equals("computer_hung") ? List.of("a loss of power on the bus") : List.of(),
             signature(id),
             "a sound as strong as planned",
-            id.equals("computer_hung") ? List.of("blind reset") : List.of()));
+            id.equals("computer_hung") ? List.of("blind reset") : List.of(),
+            "at any time in its 30 days",
+            List.of("judgement", "invented: a source for " + title)));
   }
 
   private static double scaledOdds(double probability, double factor) {

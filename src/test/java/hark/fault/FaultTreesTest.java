@@ -36,6 +36,19 @@ class FaultTreesTest {
 
   @ParameterizedTest(name = "seed {0}")
   @MethodSource("seeds")
+  void probabilityOfEveryGateIsThatOfATreeItTops(long seed) {
+    FaultTree tree = Trees.random(seed, true);
+    FaultTrees.probabilities(tree)
+        .forEach(
+            (id, probability) -> {
+              FaultTree below = new FaultTree(id, tree.gates(), tree.events());
+              double expected = new TruthTable(below).probability("", 0);
+              assertEquals(expected, probability, ROUNDING, id);
+            });
+  }
+
+  @ParameterizedTest(name = "seed {0}")
+  @MethodSource("seeds")
   void minimalSetsAreThoseOfTheTruthTable(long seed) {
     FaultTree tree = Trees.random(seed, seed % 2 == 0);
     Solution.CutSets sets = FaultTrees.solve(tree, 99).cutSets();
