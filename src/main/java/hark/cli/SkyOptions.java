@@ -2,15 +2,18 @@ package hark.cli;
 
 import static java.util.stream.Collectors.toCollection;
 
+import hark.orbit.DragBody;
 import hark.orbit.EarthModel;
 import hark.orbit.ElementSet;
 import hark.orbit.ElementSets;
+import hark.orbit.StateSpread;
 import hark.problem.NearestWord;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import picocli.CommandLine.Mixin;
@@ -35,7 +38,7 @@ final class SkyOptions {
       paramLabel = "FILE",
       description = {
         "Element sets: two-line (with or without names) or OMM as KVN, XML or JSON, many"
-            + " objects a file.",
+            + " objects a file; or states: OPM or OEM as KVN or XML.",
         "Of several sets of one object the newest at --from is used.",
       })
   private Path elements;
@@ -64,7 +67,11 @@ final class SkyOptions {
               : "Which objects? Give --elements FILE, or a MISSION folder.");
     }
     String text = InputText.read(elements, ElementSets.MAX_CHARACTERS);
-    return ElementSets.inForce(only(ElementSets.parse(elements.toString(), text)), from(clock));
+    List<ElementSet> all =
+        ElementSets.parse(elements.toString(), text, DragBody.USUAL, earth.earth());
+    List<ElementSet> sets = ElementSets.inForce(only(all), from(clock));
+    sets.stream().filter(ElementSet::isState).forEach(this::tellSpread);
+    return sets;
   }
 
   /** Sets of the objects asked for; all when nothing was asked. */
@@ -84,6 +91,23 @@ final class SkyOptions {
       }
     }
     return sets.stream().filter(set -> objects.contains(set.objectId())).toList();
+  }
+
+  /** A state says less the longer it is ago; nobody should read its tables without knowing. */
+  private void tellSpread(ElementSet state) {
+    StateSpread spread = state.spread().orElseThrow();
+    command
+        .commandLine()
+        .getErr()
+        .println(
+            String.format(
+                Locale.ROOT,
+                "%s: a state of %s, propagated with gravity and air; along its track it is known to"
+                    + " %.1f s at first and %.0f s after a day",
+                state.objectId(),
+                UtcTime.print(state.epoch()),
+                spread.sdSeconds(0),
+                spread.sdSeconds(1)));
   }
 
   /** For a mission, which brings its own. */

@@ -57,6 +57,6 @@ public record MissionFacts(
 
   private static Elements elements(OrbitSource source, ElementSet set, Instant at) {
     double days = Duration.between(set.epoch(), at).toMillis() / 86_400_000.0;
-    return new Elements(set, days, source.alongTrack().sdSeconds(Math.max(0, days)));
+    return new Elements(set, days, source.alongTrack().of(set).sdSeconds(Math.max(0, days)));
   }
 }

@@ -39,9 +39,9 @@ public record Candidate(
 
   /** Standard deviation of the along-track error at a time, s. */
   public double sdSeconds(Instant time, Instant now) {
-    double ageDays =
-        Math.abs(Duration.between(setAt(time, now).epoch(), time).toMillis()) / 86_400_000.0;
-    double sd = alongTrack.sdSeconds(ageDays);
+    ElementSet set = setAt(time, now);
+    double ageDays = Math.abs(Duration.between(set.epoch(), time).toMillis()) / 86_400_000.0;
+    double sd = alongTrack.of(set).sdSeconds(ageDays);
     return objectId.equals(NONE) ? NONE_WIDER * sd : sd;
   }
 }

@@ -4,6 +4,7 @@ import hark.ensemble.BodyPrior;
 import hark.ensemble.OrbitSource;
 import hark.ensemble.Uncertain;
 import hark.mission.SpacecraftReader.Spacecraft;
+import hark.orbit.DragBody;
 import hark.power.PowerModel;
 import hark.station.Station;
 import java.util.ArrayList;
@@ -49,7 +50,7 @@ record MissionFile(
     Optional<Spacecraft> craft =
         top.part("spacecraft", s -> SpacecraftReader.read(s, reading)).flatMap(c -> c);
     List<OrbitSource> sources =
-        top.part("orbit", o -> OrbitReader.read(o, folder, reading)).orElse(List.of());
+        top.part("orbit", o -> OrbitReader.read(o, folder, body(craft), reading)).orElse(List.of());
     List<Station> stations = top.parts("stations", s -> StationReader.read(s, reading));
     top.requireDistinct("stations", stations.stream().map(Station::name).toList(), "station");
     double crew = top.partOrDefaults("crew", c -> c.mean("hours_per_week", CREW_HOURS, 20));
@@ -64,6 +65,11 @@ record MissionFile(
     craft.ifPresent(c -> RestartSense.check(craftNode, c.model(), reading));
     BodyPrior body = body(tree, reading.uncertain());
     return craft.map(c -> new MissionFile(c, body, sources, stations, crew, hazard));
+  }
+
+  /** What the air acts on; stands for nothing when the spacecraft is refused anyway. */
+  private static DragBody body(Optional<Spacecraft> craft) {
+    return craft.map(c -> DragBody.of(c.massKg(), c.areaSquareMeters())).orElse(DragBody.USUAL);
   }
 
   private static YamlTree loads(YamlTree tree) {

@@ -3,10 +3,11 @@ package hark.mission;
 import hark.ensemble.OrbitSource;
 import hark.ensemble.OrbitSource.AlongTrack;
 import hark.mission.YamlTree.Kind;
+import hark.orbit.DragBody;
+import hark.orbit.EarthModel;
 import hark.orbit.ElementSet;
-import hark.orbit.ElementSets;
-import hark.problem.BadInput;
-import hark.problem.NearestWord;
+import hark.orbit.SetScale;
+import hark.orbit.StateSpread;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,63 +25,72 @@ final class OrbitReader {
 
   private OrbitReader() {}
 
-  static List<OrbitSource> read(Section orbit, FolderSource folder, Reading reading) {
-    return orbit.parts("sources", source -> source(source, folder, reading));
+  static List<OrbitSource> read(
+      Section orbit, FolderSource folder, DragBody body, Reading reading) {
+    return orbit.parts("sources", source -> source(source, folder, body, reading));
   }
 
-  private static OrbitSource source(Section source, FolderSource folder, Reading reading) {
-    Optional<List<ElementSet>> sets = sets(source, folder, reading);
+  private static OrbitSource source(
+      Section source, FolderSource folder, DragBody body, Reading reading) {
+    Optional<List<ElementSet>> read = SetFiles.read(source, folder, body, reading);
+    Map<String, String> sameAs = sameAs(source.at("same_as"), reading);
+    Map<String, Double> candidates = candidates(source.required("candidates"), reading);
+    Optional<List<ElementSet>> sets =
+        read.map(
+            all ->
+                all.stream()
+                    .map(
+                        set ->
+                            sameAs.containsKey(set.objectId())
+                                ? set.named(sameAs.get(set.objectId()))
+                                : set)
+                    .sorted(
+                        Comparator.comparing(ElementSet::objectId)
+                            .thenComparing(ElementSet::epoch, Comparator.reverseOrder()))
+                    .toList());
+    AlongTrack usual = AlongTrack.PUBLISHED;
     AlongTrack alongTrack =
         source.partOrDefaults(
             "along_track_s",
             a ->
                 new AlongTrack(
-                    a.mean("initial", SECONDS, 1.5),
-                    a.mean("per_day", SECONDS, 2),
-                    a.mean("per_day2", SECONDS, 0.5)));
-    Map<String, Double> candidates = candidates(source.required("candidates"), reading);
+                    a.mean("initial", SECONDS, usual.initialSeconds()),
+                    a.mean("per_day", SECONDS, usual.perDaySeconds()),
+                    a.mean("per_day2", SECONDS, usual.perDay2Seconds())));
     sets.ifPresent(found -> requireSets(source, candidates, found, reading));
-    return new OrbitSource(sets.orElse(List.of()), alongTrack, candidates);
+    boolean measured = source.at("along_track_s").isNothing();
+    return new OrbitSource(
+        sets.orElse(List.of()),
+        measured ? measured(usual, sets.orElse(List.of()), candidates.keySet()) : alongTrack,
+        candidates);
   }
 
-  private static Optional<List<ElementSet>> sets(
-      Section source, FolderSource folder, Reading reading) {
-    String file = source.text("file");
-    YamlTree at = source.at("file");
-    if (file.isEmpty()) {
-      return Optional.empty();
-    }
-    if (!RelativePath.staysInside(file)) {
+  /**
+   * Where the mission says nothing, successive sets of the candidates say how well they foretell.
+   */
+  private static AlongTrack measured(AlongTrack usual, List<ElementSet> sets, Set<String> ids) {
+    SetScale scale =
+        SetScale.of(
+            sets.stream().filter(set -> ids.contains(set.objectId())).toList(),
+            new StateSpread(usual.initialSeconds(), usual.perDaySeconds(), usual.perDay2Seconds()),
+            EarthModel.bundled());
+    return usual.times(scale.factor());
+  }
+
+  private static Map<String, String> sameAs(YamlTree node, Reading reading) {
+    Map<String, String> names = new LinkedHashMap<>();
+    if (!node.isNothing() && node.kind() != Kind.MAP) {
       reading.problems.add(
-          at, "'" + file + "' leads out of the mission folder", "copy the file into orbit/");
-      return Optional.empty();
+          node,
+          "found " + node.found() + ", expected what a message calls an object and its number",
+          "write { \"CORNCRAKE\": \"98001\" }");
+      return names;
     }
-    try {
-      Optional<String> text = folder.text(file);
-      if (text.isEmpty()) {
-        reading.problems.add(at, "there is no file '" + file + "'", missing(file, folder));
-        return Optional.empty();
-      }
-      List<ElementSet> read = ElementSets.parse(folder.label(file), text.get());
-      return Optional.of(
-          read.stream()
-              .sorted(
-                  Comparator.comparing(ElementSet::objectId)
-                      .thenComparing(ElementSet::epoch, Comparator.reverseOrder()))
-              .toList());
-    } catch (BadInput bad) {
-      reading.problems.addAll(bad.problems());
-      return Optional.empty();
-    }
-  }
-
-  private static String missing(String file, FolderSource folder) {
-    int slash = file.lastIndexOf('/');
-    String directory = slash < 0 ? "" : file.substring(0, slash);
-    List<String> there = folder.list(directory);
-    return NearestWord.find(file.substring(slash + 1), there)
-        .map(near -> "did you mean '" + (slash < 0 ? "" : directory + "/") + near + "'?")
-        .orElse("save the element sets there, as TLE or OMM");
+    node.entries()
+        .forEach(
+            (name, id) ->
+                YamlValues.text(id, reading.problems).ifPresent(text -> names.put(name, text)));
+    return names;
   }
 
   private static Map<String, Double> candidates(YamlTree node, Reading reading) {
@@ -120,8 +130,8 @@ final class OrbitReader {
       if (!known.contains(id)) {
         reading.problems.add(
             node.find(id).orElse(node),
-            "object '" + id + "' has no element set in " + source.at("file").text(),
-            "the file has " + String.join(", ", known.stream().limit(12).toList()));
+            "object '" + id + "' has no element set in " + SetFiles.named(source),
+            "there are sets of " + String.join(", ", known.stream().limit(12).toList()));
       }
     }
   }

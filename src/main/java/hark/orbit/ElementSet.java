@@ -8,7 +8,9 @@ import org.orekit.propagation.analytical.tle.TLE;
 /**
  * Mean elements of one object at one epoch, as SGP4 wants them. An immutable value.
  *
- * <p>Read them with {@link ElementSets#parse}.
+ * <p>Read them with {@link ElementSets#parse}. A set that stands for a state (CCSDS OPM or OEM)
+ * also carries the path computed from it; the mean elements then follow that path as well as SGP4
+ * can and serve before its begin and after its end.
  */
 public final class ElementSet {
   private static final double SECONDS_A_DAY = 86400;
@@ -18,13 +20,55 @@ public final class ElementSet {
   private final Instant epoch;
   private final Mean mean;
   private final String origin;
+  private final Optional<PathTable> path;
+  private final Optional<StateSpread> spread;
 
   ElementSet(String objectId, Optional<String> name, Instant epoch, Mean mean, String origin) {
+    this(objectId, name, epoch, mean, origin, Optional.empty(), Optional.empty());
+  }
+
+  private ElementSet(
+      String objectId,
+      Optional<String> name,
+      Instant epoch,
+      Mean mean,
+      String origin,
+      Optional<PathTable> path,
+      Optional<StateSpread> spread) {
     this.objectId = objectId;
     this.name = name;
     this.epoch = epoch;
     this.mean = mean;
     this.origin = origin;
+    this.path = path;
+    this.spread = spread;
+  }
+
+  /** The same elements, with the path they stand for. */
+  ElementSet along(PathTable computed, StateSpread known) {
+    return new ElementSet(
+        objectId, name, epoch, mean, origin, Optional.of(computed), Optional.of(known));
+  }
+
+  /**
+   * The same elements under another number: what a message calls by name, the catalogue calls so.
+   */
+  public ElementSet named(String id) {
+    return new ElementSet(id, name, epoch, mean, origin, path, spread);
+  }
+
+  Optional<PathTable> path() {
+    return path;
+  }
+
+  /** True when the set stands for a state that was propagated numerically. */
+  public boolean isState() {
+    return path.isPresent();
+  }
+
+  /** How well a state is known along its track; empty for published mean elements. */
+  public Optional<StateSpread> spread() {
+    return spread;
   }
 
   /**
@@ -102,7 +146,7 @@ public final class ElementSet {
   }
 
   /**
-   * The same object with a corrected orbit.
+   * The same object with a corrected orbit; a computed path is left behind.
    *
    * @param meanAnomalyDeg added to the mean anomaly at the epoch
    * @param raanDeg added to the right ascension of the ascending node
@@ -123,7 +167,7 @@ public final class ElementSet {
     return new ElementSet(objectId, name, epoch, moved, origin);
   }
 
-  private static double turned(double degrees) {
+  static double turned(double degrees) {
     double within = degrees % 360;
     return within < 0 ? within + 360 : within;
   }
@@ -177,7 +221,8 @@ public final class ElementSet {
         && objectId.equals(that.objectId)
         && name.equals(that.name)
         && epoch.equals(that.epoch)
-        && mean.equals(that.mean);
+        && mean.equals(that.mean)
+        && spread.equals(that.spread);
   }
 
   @Override

@@ -8,15 +8,16 @@ import java.util.Map;
 
 /**
  * Reads files of element sets: two-line elements (with or without name lines, Alpha-5 numbers) and
- * CCSDS OMM as KVN, XML (one or several messages) and JSON (one object or an array). The form is
- * recognised by content.
+ * CCSDS OMM as KVN, XML (one or several messages) and JSON (one object or an array); and states, as
+ * CCSDS OPM and OEM in KVN and XML. The form is recognised by content.
  */
 public final class ElementSets {
   /** Longest text accepted, characters: twice a whole public catalogue as JSON. */
   public static final int MAX_CHARACTERS = 64 * 1024 * 1024;
 
   private static final int LOOK_CHARACTERS = 4096;
-  private static final String MEND = "give two-line elements or OMM as KVN, XML or JSON";
+  private static final String MEND =
+      "give two-line elements, OMM as KVN, XML or JSON, or a state as OPM or OEM";
 
   private ElementSets() {}
 
@@ -27,13 +28,27 @@ public final class ElementSets {
    * @throws BadInput with every problem of the file (the first fifty, when there are more)
    */
   public static List<ElementSet> parse(String fileName, String text) {
+    return parse(fileName, text, DragBody.USUAL, EarthModel.bundled());
+  }
+
+  /**
+   * The same for files that may hold states.
+   *
+   * @param body what the air acts on, where a message does not say
+   * @param earth turns the frames of states into ours
+   */
+  public static List<ElementSet> parse(
+      String fileName, String text, DragBody body, EarthModel earth) {
     refuseWhatIsNotText(fileName, text);
     String start = text.substring(0, Math.min(text.length(), LOOK_CHARACTERS)).stripLeading();
     if (start.startsWith("\uFEFF")) {
-      return parse(fileName, text.stripLeading().substring(1));
+      return parse(fileName, text.stripLeading().substring(1), body, earth);
     }
     if (start.startsWith("{") || start.startsWith("[")) {
       return OmmJson.parse(fileName, text);
+    }
+    if (StateMessages.isIn(start)) {
+      return StateMessages.parse(fileName, text, body, earth);
     }
     if (start.startsWith("<")) {
       return OmmXml.parse(fileName, text);

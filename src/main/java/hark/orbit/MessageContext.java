@@ -7,7 +7,7 @@ import org.orekit.frames.Frames;
 import org.orekit.models.earth.GeoMagneticFields;
 import org.orekit.time.TimeScales;
 
-/** What Orekit's readers of CCSDS messages may know: time scales and frames, nothing else. */
+/** What Orekit's readers of CCSDS messages may know: time scales, frames, the Earth, no more. */
 final class MessageContext implements DataContext {
   private final EarthModel earth;
 
@@ -27,7 +27,7 @@ final class MessageContext implements DataContext {
 
   @Override
   public CelestialBodies getCelestialBodies() {
-    throw new UnsupportedOperationException("no bodies of the solar system are bundled");
+    return new EarthOnly(earth);
   }
 
   @Override

@@ -6,7 +6,6 @@ import java.io.StringReader;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import org.orekit.data.DataSource;
@@ -24,7 +23,6 @@ import org.orekit.files.ccsds.section.Segment;
  * FREQ_OFFSET} is added).
  */
 public final class TrackingData {
-  private static final int LONGEST_CHARACTERS = 8 * 1024 * 1024;
   private static final int MOST_POINTS = 100_000;
 
   private final String fileName;
@@ -61,25 +59,8 @@ public final class TrackingData {
    * @throws BadInput with every problem of the message
    */
   public static List<Block> parse(String fileName, String text, EarthModel earth) {
-    refuseDanger(fileName, text);
+    MessageText.refuseDanger(fileName, text, "keep one pass a file");
     return new TrackingData(fileName, earth).read(text);
-  }
-
-  /** A document type may name files and nest entities; no such message needs one. */
-  private static void refuseDanger(String fileName, String text) {
-    if (text.length() > LONGEST_CHARACTERS) {
-      throw BadInput.of(
-          "the file has " + text.length() + " characters, the limit is " + LONGEST_CHARACTERS,
-          fileName,
-          "keep one pass a file");
-    }
-    String upper = text.toUpperCase(Locale.ROOT);
-    if (upper.contains("<!DOCTYPE") || upper.contains("<!ENTITY")) {
-      throw BadInput.of(
-          "the message declares a document type, which is not read",
-          fileName,
-          "take the DOCTYPE out; a tracking data message needs none");
-    }
   }
 
   private List<Block> read(String text) {

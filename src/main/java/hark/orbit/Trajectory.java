@@ -14,7 +14,8 @@ import org.orekit.time.AbsoluteDate;
 import org.orekit.utils.PVCoordinates;
 
 /**
- * One element set in motion by SGP4 (or SDP4 for periods of 225 minutes and more).
+ * One element set in motion by SGP4 (or SDP4 for periods of 225 minutes and more); where the set
+ * carries a computed path, along that.
  *
  * <p><b>Not safe to share between threads</b>: make one for each task; that costs a few
  * microseconds.
@@ -35,6 +36,7 @@ public final class Trajectory {
   private final TLEPropagator propagator;
   private final AbsoluteDate epochDate;
   private final double epochUnixSeconds;
+  private final PathTable path;
 
   private Trajectory(ElementSet elements, EarthModel earth) {
     TLE tle = elements.toTle(earth);
@@ -43,6 +45,7 @@ public final class Trajectory {
     this.epochDate = tle.getDate();
     this.epochUnixSeconds = between(Instant.EPOCH, elements.epoch());
     this.propagator = propagator(tle, earth.teme());
+    this.path = elements.path().orElse(null);
   }
 
   static TLEPropagator propagator(TLE tle, Frame teme) {
@@ -105,6 +108,9 @@ public final class Trajectory {
    * @return false when the elements are not valid at that time
    */
   public boolean teme(double seconds, double[] into) {
+    if (path != null && path.at(seconds, into)) {
+      return true;
+    }
     try {
       PVCoordinates pv = propagator.getPVCoordinates(epochDate.shiftedBy(seconds));
       Vector3D position = pv.getPosition();

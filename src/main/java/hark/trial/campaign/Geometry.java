@@ -132,8 +132,9 @@ final class Geometry {
   }
 
   private double sdSeconds(Candidate candidate, Instant time) {
-    double days = apart(nearest(candidate, time), time).toMillis() / 86_400_000.0;
-    double sd = candidate.alongTrack().sdSeconds(days);
+    ElementSet set = nearest(candidate, time);
+    double days = apart(set, time).toMillis() / 86_400_000.0;
+    double sd = candidate.alongTrack().of(set).sdSeconds(days);
     return candidate.objectId().equals(Candidate.NONE) ? NONE_WIDER * sd : sd;
   }
 }
