@@ -17,6 +17,8 @@ export function choosable(s) {
 
 /** @param {State} s @param {() => void} draw @returns {import('./model/state.js').LogActions} */
 export function wireLog(s, draw) {
+  /** Of what stands in the form; another once that is written down, or changed after a refusal. */
+  let token = crypto.randomUUID();
   const firstStation = () => s.page.assessment.stations[0]?.station ?? '';
 
   /** The culmination-side end of the likeliest window, else now. */
@@ -68,13 +70,15 @@ export function wireLog(s, draw) {
       draw();
       const window = s.loggable.find((w) => w.id === s.draft.window);
       try {
-        const { number } = await postEntry(s.draft.kind, keysOf(s.draft, window));
+        const { number } = await postEntry(s.draft.kind, keysOf(s.draft, window), token);
         localStorage.setItem('hark.who', s.draft.values.who ?? '');
         s.draft = { kind: s.draft.kind, window: '', values: { who: s.draft.values.who ?? '' } };
+        token = crypto.randomUUID();
         s.written = `Entry ${number} is written down.`;
       } catch (e) {
         if (!(e instanceof Refusal)) throw e;
         s.problems = e.problems;
+        if (e.status !== 0) token = crypto.randomUUID();
       } finally {
         s.sending = false;
         draw();

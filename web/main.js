@@ -2,8 +2,10 @@
 /** Wires the shell: what the server sends, which page is looked at, what is drawn. */
 import { render } from 'lit-html';
 import { Refusal, fetchPage } from './api/console.js';
+import { fetchClock, moveClock } from './api/clock.js';
 import { listen } from './api/events.js';
 import { choosable, wireLog } from './log.js';
+import { wireOutbox } from './outbox.js';
 import { nowOf } from './model/clock.js';
 import { freshState } from './model/state.js';
 import { listenForWords } from './shell/gloss.js';
@@ -14,12 +16,15 @@ import { frame } from './view/page.js';
 
 const root = /** @type {HTMLElement} */ (document.getElementById('page'));
 const TICK_MS = 1000;
+/** A clock that runs fast is drawn more often, ms. */
+const QUICK_MS = 250;
 const WORKING = 'Working the numbers again…';
 
 const s = freshState();
 const log = wireLog(s, draw);
-const act = { theme, keys: log.keys, showKeys };
-const router = wireRouter({ s, draw, act, log });
+const outbox = wireOutbox(s, draw);
+const act = { theme, keys: log.keys, showKeys, drop: outbox.drop, clock };
+const router = wireRouter({ s, draw, act, log, put: outbox.put });
 let received = Date.now();
 let drawing = false;
 
@@ -44,6 +49,18 @@ function theme(id) {
   s.theme = id;
   localStorage.setItem('hark.theme', id);
   document.documentElement.dataset.theme = id;
+  draw();
+}
+
+/** @param {{held?: boolean, speed?: number, to?: string}} [wish] without it only looks */
+async function clock(wish) {
+  try {
+    s.page.clock = await (wish ? moveClock(wish) : fetchClock());
+    received = Date.now();
+  } catch (e) {
+    if (!(e instanceof Refusal)) throw e;
+    s.status = `${e.message}.`;
+  }
   draw();
 }
 
@@ -77,11 +94,12 @@ listen({
   working() { s.status = WORKING; draw(); },
   changed: refresh,
   failed(problems) { s.status = problems.map((p) => `${p.what}. ${p.mend}`).join(' '); draw(); },
-  lost() { s.status = 'The console does not answer; what stands here is from before. Trying again…'; draw(); },
-  found() { if (s.page) s.status = counted(s.page); draw(); },
+  clock() { if (s.page) clock(); },
+  lost() { s.lost ||= Date.now(); s.status = 'The console does not answer; what stands here is from before. Trying again…'; draw(); },
+  found() { s.lost = 0; outbox.send(); if (s.page) s.status = counted(s.page); draw(); },
 });
 listenToKeys(s, router.page);
 listenForWords();
 router.go();
 new ResizeObserver(() => { if (measure(root, s.widths)) draw(); }).observe(root);
-setInterval(() => { if (s.page && !s.page.clock.own) draw(); }, TICK_MS);
+setInterval(() => { if (s.page && s.page.clock.pace > 0 && (s.page.clock.pace > 1 || Date.now() % TICK_MS < QUICK_MS)) draw(); }, QUICK_MS);

@@ -13,5 +13,6 @@
 /** @type {Entry[]} */
 export const PAGES = [
   { hash: '', name: 'Now', digit: '1', sheets: ['css/now.css'], load: () => import('./now.js') },
+  { hash: 'pass', name: '', digit: '', under: 'passes', sheets: ['css/pass.css'], load: () => import('./pass.js') },
   { hash: 'energy', name: 'Energy', digit: '3', sheets: ['css/energy.css'], load: () => import('./energy.js') },
 ];

@@ -25,12 +25,12 @@ export const fetchSky = (windowId) =>
 /** @param {number} days @returns {Promise<import('../model/types.js').LongLook>} */
 export const fetchRecovery = (days) => ask(`/api/recovery?days=${days}`).then((r) => r.json());
 
-/** @param {string} kind @param {Record<string, string>} keys @returns {Promise<{number: number}>} */
-export const postEntry = (kind, keys) =>
+/** What comes twice under one token is written down once. @param {string} kind @param {Record<string, string>} keys @param {string} token @returns {Promise<{number: number}>} */
+export const postEntry = (kind, keys, token) =>
   ask('/api/journal', {
     method: 'POST',
     headers: { 'Content-Type': 'application/json' },
-    body: JSON.stringify({ kind, keys }),
+    body: JSON.stringify({ kind, keys, token }),
   }).then((r) => r.json());
 
 /** @param {string} path @param {RequestInit} [init] */

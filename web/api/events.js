@@ -3,7 +3,7 @@
  * Listens for news of the numbers, and comes back after a break for as long as the page is open.
  *
  * @typedef {{working: () => void, changed: () => void, failed: (p: import('../model/types.js').Problem[]) => void,
- *   lost: () => void, found: () => void}} Ears
+ *   lost: () => void, found: () => void, clock: () => void}} Ears
  */
 
 const AGAIN_MS = 2000;
@@ -16,6 +16,7 @@ export function listen(ears) {
     source.addEventListener(name, () => ears.changed());
   }
   source.addEventListener('failed', (e) => ears.failed(JSON.parse(e.data).problems));
+  source.addEventListener('clock', () => ears.clock());
   source.onerror = () => {
     ears.lost();
     // The browser comes back by itself unless it was refused outright.

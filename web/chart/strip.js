@@ -41,7 +41,7 @@ export function drawStrip({ window: w, sky, width, weights }) {
 /** @typedef {{from: number, wide: number}} Across */
 
 /** The azimuths shown: centred on the way, wide enough for it. @param {[number, number][]} points @returns {Across} */
-function across(points) {
+export function across(points) {
   const azimuths = unwrapped(points.map((p) => p[0]));
   const low = Math.min(...azimuths);
   const high = Math.max(...azimuths);
@@ -50,7 +50,7 @@ function across(points) {
 }
 
 /** Without the jump at north. @param {number[]} azimuths */
-function unwrapped(azimuths) {
+export function unwrapped(azimuths) {
   let turn = 0;
   return azimuths.map((a, i) => {
     const step = i ? a - azimuths[i - 1] : 0;
@@ -61,17 +61,17 @@ function unwrapped(azimuths) {
 }
 
 /** An azimuth moved by whole turns to lie in what is shown. @param {number} azimuth @param {Across} span */
-const into = (azimuth, span) => span.from + ((((azimuth - span.from) % 360) + 360) % 360);
+export const into = (azimuth, span) => span.from + ((((azimuth - span.from) % 360) + 360) % 360);
 
 /** @param {[number, number][]} points @param {(a: number) => number} x @param {(e: number) => number} y @param {Across} span */
-function way(points, x, y, span) {
+export function way(points, x, y, span) {
   const azimuths = unwrapped(points.map((p) => p[0]));
   const shift = into(points[Math.floor(points.length / 2)][0], span) - azimuths[Math.floor(points.length / 2)];
   return points.map((p, i) => `${i ? 'L' : 'M'}${px(x(azimuths[i] + shift))} ${px(y(Math.max(0, p[1])))}`).join('');
 }
 
 /** @param {[number, number][]} skyline @param {(a: number) => number} x @param {(e: number) => number} y @param {Across} span */
-function hills(skyline, x, y, span) {
+export function hills(skyline, x, y, span) {
   const turns = [-360, 0, 360, 720];
   const all = turns.flatMap((t) => skyline.map(([a, e]) => /** @type {[number, number]} */ ([a + t, e])))
     .filter(([a]) => a >= span.from - 10 && a <= span.from + span.wide + 10)
@@ -81,13 +81,13 @@ function hills(skyline, x, y, span) {
   return `M${px(x(all[0][0]))} ${y(0)}${top}L${px(x(all[all.length - 1][0]))} ${y(0)}Z`;
 }
 
-/** @param {(a: number) => number} x @param {Across} span @param {number} width */
-function names(x, span, width) {
+/** @param {(a: number) => number} x @param {Across} span @param {number} width @param {number} [ground] */
+export function names(x, span, width, ground = GROUND) {
   return NAMES.map(([name, azimuth]) => {
     const at = x(into(/** @type {number} */ (azimuth), span));
     return at < 8 || at > width - 8 ? '' : svg`
-      <line class="tick" x1=${px(at)} x2=${px(at)} y1=${GROUND} y2=${GROUND + 5}></line>
-      <text x=${px(at)} y=${GROUND + 19} text-anchor="middle">${name}</text>`;
+      <line class="tick" x1=${px(at)} x2=${px(at)} y1=${ground} y2=${ground + 5}></line>
+      <text x=${px(at)} y=${ground + 19} text-anchor="middle">${name}</text>`;
   });
 }
 

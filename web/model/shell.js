@@ -3,9 +3,10 @@
  * What a page is given, and what it is.
  *
  * @typedef {{s: import('./state.js').State, draw: () => void,
- *   act: import('./state.js').ShellActions, log: import('./state.js').LogActions}} Shell
+ *   act: import('./state.js').ShellActions, log: import('./state.js').LogActions,
+ *   put: (kind: string, keys: Record<string, string>, title: string) => void}} Shell
  *
- * `draw` draws soon, once for many calls.
+ * `draw` draws soon, once for many calls; `put` sends an entry that survives the loss of the server.
  *
  * @typedef {{key: string, does: string, run?: () => void}} Key
  *

@@ -49,6 +49,14 @@ export function span(span) {
   return `${Math.floor(wholeHours / 24)} d ${wholeHours % 24} h`;
 }
 
+/** 4:12, 1:04:12 @param {number} span milliseconds, at least 0 */
+export function countdown(span) {
+  const all = Math.max(0, Math.ceil(span / 1000));
+  const hours = Math.floor(all / 3600);
+  const rest = `${two(Math.floor(all / 60) % 60)}:${two(all % 60)}`;
+  return hours > 0 ? `${hours}:${rest}` : rest.replace(/^0/, '');
+}
+
 /**
  * What a person types for a time, made ISO: a blank for the T, seconds and Z may be left out.
  * Anything else passes unchanged, for the server to refuse in words.

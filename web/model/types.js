@@ -4,7 +4,8 @@
  *
  * @typedef {{what: string, where: string, mend: string}} Problem
  * @typedef {{action: string, caution: string, why: string, window: string|null}} Headline
- * @typedef {{now: string, own: boolean, notice: string}} Clock
+ * @typedef {{now: string, own: boolean, notice: string, rehearsal: boolean, held: boolean,
+ *   speed: number, pace: number}} Clock
  * @typedef {{procedure: string, title: string, heardThisPass: number, heardThisPassError: number,
  *   heardByHorizon: number, informationBits: number, costHours: number, hazard: number,
  *   reach: number|null, rank: number, why: string}} Option

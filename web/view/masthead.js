@@ -1,6 +1,6 @@
 // @ts-check
 import { html } from 'lit-html';
-import { clockSeconds, date, ms, span } from '../model/time.js';
+import { MINUTE, clock, clockSeconds, date, iso, ms, span } from '../model/time.js';
 import { count } from '../model/numbers.js';
 /** @typedef {import('../model/state.js').State} State */
 /** @typedef {import('../model/state.js').ShellActions} Actions */
@@ -21,14 +21,36 @@ export function masthead(s, act) {
           .checked=${s.theme === id} @change=${() => act.theme(id)}><span>${label}</span></label>`)}
       </fieldset>
     </header>
+    ${rehearsal(s, act)}
     ${notices(s)}`;
 }
 
 /** What must be known of the clock and the record before anything is believed. @param {State} s */
 function notices(s) {
-  const clock = s.page.clock.own ? 'The mission carries its own clock: it stands still, and moves on when an outcome is written down.' : '';
-  const text = [clock, s.page.clock.notice].filter((t) => t !== '').join(' ');
+  const stands = s.page.clock.own ? 'The mission carries its own clock: it stands still, and moves on when an outcome is written down.' : '';
+  const text = [stands, s.page.clock.notice].filter((t) => t !== '').join(' ');
   return text === '' ? '' : html`<p class="notice">${text}</p>`;
+}
+
+const SPEEDS = [1, 10, 60, 300, 1800];
+
+/** The clock of a rehearsal says so on every page, and can be held. @param {State} s @param {Actions} act */
+function rehearsal(s, act) {
+  const c = s.page.clock;
+  if (!c.rehearsal) return '';
+  return html`<p class="rehearsal"><b>Rehearsal clock ${c.held ? 'held' : `×${c.speed}`}</b>
+    <button type="button" @click=${() => act.clock({ held: !c.held })}>${c.held ? 'let it run' : 'hold it'}</button>
+    <label>seconds a second <select @change=${(/** @type {Event} */ e) => act.clock({ speed: Number(/** @type {HTMLSelectElement} */ (e.target).value) })}>
+      ${[...new Set([...SPEEDS, c.speed])].sort((a, b) => a - b).map((x) => html`<option value=${x} ?selected=${x === c.speed}>${x}</option>`)}</select></label>
+    ${nextRise(s, act)}</p>`;
+}
+
+const BEFORE_RISE = 3 * MINUTE;
+
+/** @param {State} s @param {Actions} act */
+function nextRise(s, act) {
+  const w = s.page.assessment.windows.find((one) => one.planned !== null && ms(one.aos) - BEFORE_RISE > s.now);
+  return w ? html`<button type="button" @click=${() => act.clock({ to: iso(ms(w.aos) - BEFORE_RISE) })}>on to 3 min before ${w.station} ${clock(w.aos)}</button>` : '';
 }
 
 /** @param {State} s */

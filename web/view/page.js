@@ -3,6 +3,7 @@ import { html } from 'lit-html';
 import { keySheet } from './keysheet.js';
 import { masthead } from './masthead.js';
 import { nav } from './nav.js';
+import { outbox } from './outbox.js';
 /** @typedef {import('../model/state.js').State} State */
 /** @typedef {import('../model/shell.js').Page} Page */
 
@@ -11,6 +12,7 @@ export const frame = (s, page, act) => html`
   <a class="skip" href=${page?.skip[0] ?? '#'}>${page?.skip[1] ?? ''}</a>
   ${masthead(s, act)}
   ${nav(s)}
+  ${outbox(s, act)}
   ${s.unopened ? html`<main><h1>This page is not here yet.</h1><p class="why" role="alert">${s.unopened}</p></main>`
     : page ? page.draw() : html`<main><p class="waiting" role="status">Fetching the page…</p></main>`}
   ${footer(s, act)}

@@ -4,6 +4,8 @@ import hark.assessment.Assessment;
 import hark.console.ConsoleServer;
 import hark.console.ConsoleSettings;
 import hark.console.MissionModel;
+import hark.evidence.Entry;
+import hark.evidence.EvidenceBook.Draft;
 import hark.journal.Journal;
 import hark.journal.JournalUnavailable;
 import hark.mission.Mission;
@@ -13,7 +15,6 @@ import java.net.BindException;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -26,46 +27,75 @@ final class Desk implements AutoCloseable {
       "This is the built-in demo of an invented satellite: what is written down here is forgotten"
           + " when it stops.";
 
+  private static final String REHEARSED =
+      "This is a rehearsal on a copy of the journal: what is written down here is forgotten when it"
+          + " stops.";
+
   private final Mission mission;
   private final Journal journal;
   private final MissionModel model;
   private final Optional<Path> forgotten;
   private ConsoleServer server;
 
-  private Desk(
-      Mission mission,
-      Path journalFile,
-      Clock clock,
-      MissionModel.Working working,
-      Optional<Path> forgotten) {
+  private Desk(Mission mission, Journal journal, MissionModel model, Optional<Path> forgotten) {
     this.mission = mission;
+    this.journal = journal;
+    this.model = model;
     this.forgotten = forgotten;
-    try {
-      this.journal = Journal.open(journalFile);
-    } catch (JournalUnavailable e) {
-      throw new CouldNot(e.getMessage(), e);
-    }
-    this.model =
-        new MissionModel(mission, journal, clock, working, forgotten.isPresent() ? FORGOTTEN : "");
   }
 
-  /** Opens a mission folder and the journal in it. */
-  static Desk folder(Path folder, Clock clock, MissionModel.Working working) {
+  /** Opens a mission folder and the journal in it; a rehearsal writes into a copy. */
+  static Desk folder(Path folder, Pace pace, MissionModel.Working working) {
     Mission mission = MissionFolder.read(folder);
     MissionModel.Working here = working.in(MissionFolder.at(folder));
-    return new Desk(mission, folder.resolve("journal.db"), clock, here, Optional.empty());
+    Path file = folder.resolve("journal.db");
+    if (!pace.isRehearsal() || mission.now().isPresent()) {
+      Journal journal = open(file);
+      return new Desk(mission, journal, model(mission, journal, pace, here, ""), Optional.empty());
+    }
+    Path copy = temporary("hark-rehearsal-");
+    Journal journal = open(copy.resolve("journal.db"));
+    copied(Journal.read(file), journal);
+    return new Desk(
+        mission, journal, model(mission, journal, pace, here, REHEARSED), Optional.of(copy));
   }
 
   /** Writes the demo to a folder that is deleted when the desk is closed, and opens that. */
-  static Desk demo(Clock clock, MissionModel.Working working) {
+  static Desk demo(Pace pace, MissionModel.Working working) {
+    Path folder = temporary("hark-demo-");
+    DemoMission.writeTo(folder);
+    Mission mission = MissionFolder.read(folder);
+    Journal journal = open(folder.resolve("journal.db"));
+    MissionModel.Working here = working.in(MissionFolder.at(folder));
+    return new Desk(
+        mission, journal, model(mission, journal, pace, here, FORGOTTEN), Optional.of(folder));
+  }
+
+  private static MissionModel model(
+      Mission mission, Journal journal, Pace pace, MissionModel.Working working, String notice) {
+    return new MissionModel(mission, journal, pace.clock(mission), working, notice);
+  }
+
+  private static Journal open(Path file) {
     try {
-      Path folder = Files.createTempDirectory("hark-demo-");
-      DemoMission.writeTo(folder);
-      Path journal = folder.resolve("journal.db");
-      MissionModel.Working here = working.in(MissionFolder.at(folder));
-      return new Desk(MissionFolder.read(folder), journal, clock, here, Optional.of(folder));
+      return Journal.open(file);
+    } catch (JournalUnavailable e) {
+      throw new CouldNot(e.getMessage(), e);
+    }
+  }
+
+  private static Path temporary(String name) {
+    try {
+      return Files.createTempDirectory(name);
     } catch (IOException e) {
-      throw new CouldNot("no room for the demo's journal could be made: " + e.getMessage(), e);
+      throw new CouldNot("no room for a journal could be made: " + e.getMessage(), e);
+    }
+  }
+
+  private static void copied(List<Entry> entries, Journal into) {
+    for (Entry entry : entries) {
+      Draft draft = new Draft(entry.evidence().kind(), entry.keys(), entry.evidence());
+      into.append(draft, entry.recordedAt(), entry.who(), entry.note());
     }
   }
 

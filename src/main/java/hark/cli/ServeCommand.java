@@ -61,6 +61,21 @@ final class ServeCommand implements Callable<Integer> {
   private int port;
 
   @Option(
+      names = "--now",
+      paramLabel = "T",
+      description = {
+        "Rehearse: the clock runs on from this time, UTC. A mission without a clock of its own",
+        "is then served on a copy of its journal."
+      })
+  private Instant now;
+
+  @Option(
+      names = "--speed",
+      paramLabel = "X",
+      description = "Rehearse at this many seconds a second, up to 3600 (default with --now: 1).")
+  private Double speed;
+
+  @Option(
       names = "--days",
       paramLabel = "D",
       defaultValue = "" + AssessmentRequest.USUAL_HORIZON_DAYS,
@@ -115,8 +130,8 @@ final class ServeCommand implements Callable<Integer> {
             (of, entries, now) -> worked(Assessor.examine(of, entries, request(now), model)),
             model,
             Optional.empty());
-    Desk desk =
-        demo ? Desk.demo(main.clock(), working) : Desk.folder(folder, main.clock(), working);
+    Pace pace = new Pace(main.clock(), Optional.ofNullable(now), Optional.ofNullable(speed));
+    Desk desk = demo ? Desk.demo(pace, working) : Desk.folder(folder, pace, working);
     try {
       desk.serve(settings);
       if (brief) {

@@ -22,10 +22,15 @@ final class Api {
   private final ConsoleModel model;
   private final Revisions revisions;
   private final Reckonings reckonings = new Reckonings();
+  private final Runnable clockMoved;
 
-  Api(ConsoleModel model, Revisions revisions) {
+  /**
+   * @param clockMoved told when a rehearsal's clock was held, let go or moved
+   */
+  Api(ConsoleModel model, Revisions revisions, Runnable clockMoved) {
     this.model = model;
     this.revisions = revisions;
+    this.clockMoved = clockMoved;
   }
 
   /** Stops what is still being worked out for somebody. */
@@ -38,6 +43,8 @@ final class Api {
     new RecordApi(model).into(routes);
     new RunbookApi(model, revisions).into(routes);
     new SetUpApi(model, revisions, reckonings).into(routes);
+    new PassApi(model, revisions).into(routes);
+    new ClockApi(model, clockMoved).into(routes);
     return routes
         .on("GET", "/api/assessment", (path, body) -> assessment())
         .on("GET", JOURNAL, (path, body) -> Reply.json(200, PageJson.journal(model.entries())))
@@ -57,9 +64,14 @@ final class Api {
   }
 
   private Reply append(String body) {
-    int number = model.append(parse(body));
-    revisions.refresh();
-    return Reply.json(201, JsonNodeFactory.instance.objectNode().put("number", number));
+    NewEntry entry = parse(body);
+    Optional<Integer> earlier = entry.token().flatMap(model::delivered);
+    int number = earlier.orElseGet(() -> model.append(entry));
+    if (earlier.isEmpty()) {
+      revisions.refresh();
+    }
+    int status = earlier.isPresent() ? 200 : 201;
+    return Reply.json(status, JsonNodeFactory.instance.objectNode().put("number", number));
   }
 
   private Reply procedure(String id) {
@@ -110,6 +122,7 @@ final class Api {
     if (!problems.isEmpty()) {
       throw new BadInput(problems);
     }
-    return new NewEntry(kind.asText(), given);
+    Optional<String> token = Optional.ofNullable(sent.get("token")).map(JsonNode::asText);
+    return new NewEntry(kind.asText(), given, token);
   }
 }

@@ -31,11 +31,17 @@ public interface ConsoleModel {
    */
   int append(NewEntry entry);
 
+  /** The number of the entry that was written down under a token, if one was. */
+  Optional<Integer> delivered(String token);
+
   /** Windows that have ended, latest first, so that an outcome can be logged for them. */
   List<PastWindow> pastWindows();
 
   /** How the sky looks from a window's station while it lasts; empty when that is not known. */
   Optional<SkyView> sky(Window window);
+
+  /** What is needed to sit through a window; empty when its station is not known. */
+  Optional<PassView> pass(Window window);
 
   /** By station, who may authorise a transmission there; a station may be left out. */
   Map<String, List<String>> mayAuthorise();
@@ -55,6 +61,11 @@ public interface ConsoleModel {
 
   /** True when the mission carries its own clock, which stands still between entries. */
   boolean ownClock();
+
+  /** The clock of a rehearsal, when time runs at a pace of its own. */
+  default Optional<Rehearsal> rehearsal() {
+    return Optional.empty();
+  }
 
   /** A sentence the page must always show, such as that nothing logged is kept; may be empty. */
   String notice();
@@ -79,6 +90,42 @@ public interface ConsoleModel {
 
   /** A direction: azimuth from north through east, and elevation, degrees. */
   record Direction(double azimuthDeg, double elevationDeg) {}
+
+  /**
+   * A pass as one sits through it.
+   *
+   * @param tracks one for each candidate, by object
+   * @param receiverHz what the spacecraft listens on; empty where the station may not send
+   */
+  record PassView(
+      List<Direction> skyline,
+      List<PassTrack> tracks,
+      List<BeaconView> beacons,
+      Optional<Double> receiverHz) {}
+
+  /**
+   * One candidate, evenly spaced in time from {@code from}, from before its rise to after its set.
+   */
+  record PassTrack(String object, Instant from, double stepSeconds, List<Moment> moments) {}
+
+  /**
+   * A candidate at a moment.
+   *
+   * @param shift of what is received, as a share of what is sent; positive when approaching
+   */
+  record Moment(double azimuthDeg, double elevationDeg, double rangeKm, double shift) {}
+
+  /**
+   * A beacon as its data sheet has it.
+   *
+   * @param states of the bus in which it sends
+   */
+  record BeaconView(
+      String name,
+      double frequencyHz,
+      double intervalSeconds,
+      double durationSeconds,
+      List<String> states) {}
 
   /** A station's window that has ended. */
   record PastWindow(String station, Instant from, Instant to, double maxElevationDeg) {}

@@ -40,7 +40,7 @@ public final class ConsoleServer implements AutoCloseable {
     connector = connector(server, settings);
     EventStream events = new EventStream(UUID.randomUUID().toString(), settings.heartbeat());
     revisions = new Revisions(model, news -> PageJson.tell(events, news));
-    api = new Api(model, revisions);
+    api = new Api(model, revisions, () -> events.send("clock", "{}"));
     server.setHandler(handlers(api.routes(), events));
     server.setErrorHandler(ConsoleServer::plainError);
     server.setStopTimeout(STOP_MILLIS);
@@ -51,7 +51,9 @@ public final class ConsoleServer implements AutoCloseable {
             events.closeAll();
           }
         });
-    if (!model.ownClock()) {
+    if (model.rehearsal().isPresent()) {
+      followClock(new PassesOver(model));
+    } else if (!model.ownClock()) {
       keepFresh(settings.refresh());
     }
   }
@@ -153,5 +155,22 @@ public final class ConsoleServer implements AutoCloseable {
             },
             pause.toMillis(),
             TimeUnit.MILLISECONDS);
+  }
+
+  /** A rehearsal's clock may run fast: whether a window has ended is asked every second. */
+  private void followClock(PassesOver over) {
+    server
+        .getScheduler()
+        .schedule(
+            () -> {
+              if (over.since(revisions.current().map(Revisions.Revision::assessment))) {
+                revisions.refresh();
+              }
+              if (server.isRunning() || server.isStarting()) {
+                followClock(over);
+              }
+            },
+            1,
+            TimeUnit.SECONDS);
   }
 }

@@ -21,7 +21,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * A mission with its journal, as the console sees it.. What time it is, {@link MissionClock} says.
+ * A mission with its journal, as the console sees it. What time it is, {@link MissionClock} says.
  */
 public final class MissionModel implements ConsoleModel {
   /** In a rehearsal, how far ahead of the clock an outcome may be written down. */
@@ -36,6 +36,8 @@ public final class MissionModel implements ConsoleModel {
   private final Assessing assessing;
   private final String notice;
   private final MissionSky sky;
+  private final MissionPass pass;
+  private final Optional<Rehearsal> rehearsal;
   private final Optional<FrozenFolder> folder;
   private final Optional<MissionPapers> papers;
   private Optional<Known> last = Optional.empty();
@@ -80,7 +82,8 @@ public final class MissionModel implements ConsoleModel {
   }
 
   /**
-   * @param clock real time; not asked when the mission has its own
+   * @param clock real time, not asked when the mission has its own; or a {@link Rehearsal}, which
+   *     stands above both
    * @param notice a sentence the page shows at its head; may be empty
    */
   public MissionModel(
@@ -91,6 +94,8 @@ public final class MissionModel implements ConsoleModel {
     this.assessing = working.assessing();
     this.notice = notice;
     this.sky = new MissionSky(mission, working.earth());
+    this.pass = new MissionPass(mission, working.earth(), sky);
+    this.rehearsal = clock instanceof Rehearsal own ? Optional.of(own) : Optional.empty();
     this.folder = working.folder().map(FrozenFolder::new);
     this.papers =
         folder.map(files -> new MissionPapers(files, mission, assessing, working.earth()));
@@ -131,7 +136,16 @@ public final class MissionModel implements ConsoleModel {
     String note = Optional.ofNullable(keys.remove("note")).orElse("");
     Instant now = now();
     EvidenceBook.Draft draft = EvidenceBook.draft(journal.list(), entry.kind(), keys, context(now));
-    return journal.append(draft, now, who, note).number();
+    return entry
+        .token()
+        .map(token -> journal.appendOnce(token, draft, now, who, note))
+        .orElseGet(() -> journal.append(draft, now, who, note))
+        .number();
+  }
+
+  @Override
+  public Optional<Integer> delivered(String token) {
+    return journal.delivered(token);
   }
 
   @Override
@@ -155,18 +169,30 @@ public final class MissionModel implements ConsoleModel {
   }
 
   @Override
+  public Optional<PassView> pass(Window window) {
+    return pass.view(window);
+  }
+
+  @Override
+  public Optional<Rehearsal> rehearsal() {
+    return rehearsal;
+  }
+
+  @Override
   public Map<String, List<String>> mayAuthorise() {
     return MissionFacts.of(mission).mayAuthorise();
   }
 
   @Override
   public Instant now() {
-    return MissionClock.now(mission, entries(), clock);
+    return rehearsal
+        .map(Rehearsal::instant)
+        .orElseGet(() -> MissionClock.now(mission, entries(), clock));
   }
 
   @Override
   public boolean ownClock() {
-    return mission.now().isPresent();
+    return mission.now().isPresent() && rehearsal.isEmpty();
   }
 
   @Override

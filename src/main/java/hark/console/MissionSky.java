@@ -70,13 +70,17 @@ final class MissionSky {
 
   /** The skyline and every candidate's track while a window lasts. */
   Optional<SkyView> view(Window window) {
-    return mission.stations().stream()
-        .filter(station -> station.name().equals(window.station()))
-        .findFirst()
+    return station(window.station())
         .map(station -> new SkyView(skyline(station), tracks(station, window)));
   }
 
-  private static List<Direction> skyline(Station station) {
+  /** A station by its name. */
+  Optional<Station> station(String name) {
+    return mission.stations().stream().filter(station -> station.name().equals(name)).findFirst();
+  }
+
+  /** All that the station cannot see beneath, all round. */
+  static List<Direction> skyline(Station station) {
     List<Direction> line = new ArrayList<>();
     for (int azimuth = 0; azimuth <= 360; azimuth += SKYLINE_STEP_DEG) {
       line.add(new Direction(azimuth, station.mask().elevationDegAt(azimuth % 360)));
@@ -124,7 +128,8 @@ final class MissionSky {
         .map(Map.Entry::getKey);
   }
 
-  private Optional<ElementSet> elements(String object, Instant time) {
+  /** A candidate's element set in force. */
+  Optional<ElementSet> elements(String object, Instant time) {
     List<ElementSet> all =
         mission.sources().stream().map(OrbitSource::sets).flatMap(List::stream).toList();
     return ElementSets.inForce(all, time).stream()

@@ -11,6 +11,7 @@ import java.time.Instant;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeFormatterBuilder;
 import java.util.List;
+import java.util.Optional;
 
 /** What the page reads, as JSON. */
 final class PageJson {
@@ -23,10 +24,7 @@ final class PageJson {
   static ObjectNode page(ConsoleModel model, Revisions.Revision revision, boolean working) {
     ObjectNode page = JsonNodeFactory.instance.objectNode();
     page.put("revision", revision.number()).put("working", working);
-    page.putObject("clock")
-        .put("now", time(model.now()))
-        .put("own", model.ownClock())
-        .put("notice", model.notice());
+    page.set("clock", clock(model));
     page.set("assessment", assessment(model, revision.assessment()));
     page.set("journal", journal(revision.entries()).get("entries"));
     ArrayNode past = page.putArray("pastWindows");
@@ -38,6 +36,24 @@ final class PageJson {
           .put("maxElevationDeg", window.maxElevationDeg());
     }
     return page;
+  }
+
+  /**
+   * What time it is: {@code own} when it stands still between entries, {@code pace} seconds of the
+   * mission for each second of the reader's (0 while it is held).
+   */
+  static ObjectNode clock(ConsoleModel model) {
+    ObjectNode clock = JsonNodeFactory.instance.objectNode();
+    Optional<Rehearsal> rehearsal = model.rehearsal();
+    clock
+        .put("now", time(model.now()))
+        .put("own", model.ownClock())
+        .put("notice", model.notice())
+        .put("rehearsal", rehearsal.isPresent())
+        .put("held", rehearsal.map(Rehearsal::isHeld).orElse(false))
+        .put("speed", rehearsal.map(Rehearsal::speed).orElse(1.0))
+        .put("pace", model.ownClock() ? 0 : rehearsal.map(Rehearsal::pace).orElse(1.0));
+    return clock;
   }
 
   /** As everywhere, but the headline names who may authorise, as the brief does. */
@@ -82,7 +98,7 @@ final class PageJson {
     return node;
   }
 
-  private static void directions(ArrayNode into, List<ConsoleModel.Direction> from) {
+  static void directions(ArrayNode into, List<ConsoleModel.Direction> from) {
     for (ConsoleModel.Direction each : from) {
       into.addArray().add(hundredth(each.azimuthDeg())).add(hundredth(each.elevationDeg()));
     }

@@ -6,7 +6,6 @@
  * Nothing here computes anything of the domain; an assessment is shown as it is. Recomputation runs
  * on one worker thread. The server listens on loopback only.
  *
- * <p>Not here yet: log-ins for a crew, TLS, other pages than the first, sending to hardware
- * (never).
+ * <p>Not here yet: log-ins for a crew, TLS, sending to hardware (never).
  */
 package hark.console;

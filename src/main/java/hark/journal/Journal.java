@@ -97,15 +97,47 @@ public final class Journal implements AutoCloseable {
    * @param note may be empty
    * @throws BadInput when a text is too long; the journal is untouched then
    */
-  public synchronized Entry append(Draft draft, Instant recordedAt, String who, String note) {
+  public Entry append(Draft draft, Instant recordedAt, String who, String note) {
+    return append(draft, recordedAt, who, note, Optional.empty());
+  }
+
+  /**
+   * Appends an entry unless one came under the same token already; that one's number is then
+   * returned and nothing is written. Token and entry reach the disk together or not at all.
+   *
+   * @param token of the sender, who may send again when no answer came
+   */
+  public Entry appendOnce(String token, Draft draft, Instant recordedAt, String who, String note) {
+    return append(draft, recordedAt, who, note, Optional.of(token));
+  }
+
+  /** The number of the entry that came under a token, if one did. */
+  public synchronized Optional<Integer> delivered(String token) {
+    try {
+      return Deliveries.find(connection, token);
+    } catch (SQLException e) {
+      throw JournalFile.failure(path, e);
+    }
+  }
+
+  private synchronized Entry append(
+      Draft draft, Instant recordedAt, String who, String note, Optional<String> token) {
     refuseLong(draft, who, note);
     try (Statement statement = connection.createStatement()) {
       statement.execute("BEGIN IMMEDIATE");
       boolean done = false;
       try {
+        Optional<Integer> earlier =
+            token.isPresent() ? Deliveries.find(connection, token.get()) : Optional.empty();
+        if (earlier.isPresent()) {
+          return new Entry(earlier.get(), recordedAt, who, note, draft.keys(), draft.evidence());
+        }
         Head head = readHead();
         Row row = row(head.number() + 1, draft, recordedAt, who, note);
         insert(row, HexFormat.of().parseHex(head.hash()));
+        if (token.isPresent()) {
+          Deliveries.add(connection, token.get(), row.number());
+        }
         statement.execute("COMMIT");
         done = true;
         return new Entry(row.number(), recordedAt, who, note, draft.keys(), draft.evidence());

@@ -236,4 +236,25 @@ class ConsoleServerTest {
     assertFalse(first.get("what").asText().isEmpty(), answer.body());
     assertTrue(first.has("where") && first.has("mend"), answer.body());
   }
+
+  @Test
+  void anEntrySentAgainUnderItsTokenIsAnsweredWithTheNumberItHas() throws Exception {
+    String sent = NOTHING.replaceFirst("\\{", "{\"token\":\"token-0001\",");
+    int before = model.entries().size();
+    HttpResponse<String> first = post("/api/journal", sent, "application/json");
+    HttpResponse<String> again = post("/api/journal", sent, "application/json");
+    assertEquals(201, first.statusCode());
+    assertEquals(200, again.statusCode());
+    assertEquals(first.body(), again.body());
+    assertEquals(before + 1, model.entries().size());
+    String bad = NOTHING.replaceFirst("\\{", "{\"token\":\"?\",");
+    assertEquals(400, post("/api/journal", bad, "application/json").statusCode());
+  }
+
+  @Test
+  void theRealClockCannotBeMoved() throws Exception {
+    HttpResponse<String> answer = post("/api/clock", "{\"held\":true}", "application/json");
+    assertEquals(400, answer.statusCode());
+    assertTrue(answer.body().contains("keeps real time"), answer.body());
+  }
 }

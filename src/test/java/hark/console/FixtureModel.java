@@ -28,12 +28,24 @@ final class FixtureModel implements ConsoleModel {
   private static final int SILENT = 12;
 
   private final List<Entry> entries = new ArrayList<>();
+  private final Map<String, Integer> delivered = new java.util.concurrent.ConcurrentHashMap<>();
   private final AtomicReference<RuntimeException> failure = new AtomicReference<>();
   private final boolean ownClock;
+  private final Optional<Rehearsal> rehearsal;
   private final FixtureEnergy energy = new FixtureEnergy();
 
   FixtureModel(boolean ownClock) {
+    this(ownClock, Optional.empty());
+  }
+
+  /** The same under the clock of a rehearsal. */
+  static FixtureModel rehearsed(Rehearsal clock) {
+    return new FixtureModel(false, Optional.of(clock));
+  }
+
+  private FixtureModel(boolean ownClock, Optional<Rehearsal> rehearsal) {
     this.ownClock = ownClock;
+    this.rehearsal = rehearsal;
     record(
         "heard",
         Map.of(
@@ -109,7 +121,14 @@ final class FixtureModel implements ConsoleModel {
   public int append(NewEntry entry) {
     Map<String, String> keys = new TreeMap<>(entry.keys());
     keys.keySet().removeAll(List.of("who", "note"));
-    return record(entry.kind(), keys);
+    int number = record(entry.kind(), keys);
+    entry.token().ifPresent(token -> delivered.put(token, number));
+    return number;
+  }
+
+  @Override
+  public Optional<Integer> delivered(String token) {
+    return Optional.ofNullable(delivered.get(token));
   }
 
   @Override
@@ -159,13 +178,23 @@ final class FixtureModel implements ConsoleModel {
   }
 
   @Override
+  public Optional<PassView> pass(Window window) {
+    return Optional.of(FixturePass.of(window, sky(window).orElseThrow()));
+  }
+
+  @Override
   public Map<String, List<String>> mayAuthorise() {
     return Map.of("Fen Hill", List.of("lead"));
   }
 
   @Override
   public Instant now() {
-    return AssessmentFixture.NOW;
+    return rehearsal.map(Rehearsal::instant).orElse(AssessmentFixture.NOW);
+  }
+
+  @Override
+  public Optional<Rehearsal> rehearsal() {
+    return rehearsal;
   }
 
   @Override

@@ -223,4 +223,41 @@ class JournalTest {
       assertEquals(0, journal.lastNumber());
     }
   }
+
+  @Test
+  void whatComesTwiceUnderOneTokenIsWrittenOnceEvenAfterTheFileWasClosed() {
+    String token = "3f1c2b6e-0000-4000-8000-000000000001";
+    try (Journal journal = Journal.open(path)) {
+      journal.append(volts("7"), NOW, "", "");
+      assertEquals(java.util.Optional.empty(), journal.delivered(token));
+      assertEquals(2, journal.appendOnce(token, volts("6.9"), NOW, "", "").number());
+      assertEquals(2, journal.appendOnce(token, volts("6.9"), NOW, "", "").number());
+      assertEquals(3, journal.appendOnce(token + "x", volts("6.9"), NOW, "", "").number());
+    }
+    try (Journal journal = Journal.open(path)) {
+      assertEquals(java.util.Optional.of(2), journal.delivered(token));
+      assertEquals(2, journal.appendOnce(token, volts("6.9"), NOW, "", "").number());
+      assertEquals(3, journal.list().size());
+      assertTrue(journal.verify().fault().isEmpty());
+    }
+  }
+
+  @Test
+  void aTokenIsTakenOnceByManyAtTheSameTime() throws Exception {
+    try (Journal one = Journal.open(path);
+        Journal other = Journal.open(path)) {
+      java.util.concurrent.ExecutorService crew =
+          java.util.concurrent.Executors.newFixedThreadPool(8);
+      List<java.util.concurrent.Callable<Integer>> sending = new java.util.ArrayList<>();
+      for (int i = 0; i < 24; i++) {
+        Journal journal = i % 2 == 0 ? one : other;
+        sending.add(() -> journal.appendOnce("token-001", volts("7"), NOW, "", "").number());
+      }
+      for (java.util.concurrent.Future<Integer> each : crew.invokeAll(sending)) {
+        assertEquals(1, each.get());
+      }
+      crew.shutdown();
+      assertEquals(1, one.list().size());
+    }
+  }
 }

@@ -1,0 +1,52 @@
+package hark.console;
+
+import hark.assessment.Assessment.ProcedureView;
+import hark.assessment.Assessment.Window;
+import java.util.Optional;
+
+/** What the page asks to sit through a pass: where to point, what to do. */
+final class PassApi {
+  private final ConsoleModel model;
+  private final Revisions revisions;
+  private final ProcedureSteps steps = new ProcedureSteps();
+
+  PassApi(ConsoleModel model, Revisions revisions) {
+    this.model = model;
+    this.revisions = revisions;
+  }
+
+  Routes into(Routes routes) {
+    return routes
+        .on("GET", "/api/windows/{id}/pass", (path, body) -> pass(path.get("id")))
+        .on("GET", "/api/procedures/{id}/steps", (path, body) -> steps(path.get("id")));
+  }
+
+  private Reply pass(String id) {
+    Optional<Window> window =
+        revisions.current().stream()
+            .flatMap(now -> now.assessment().windows().stream())
+            .filter(each -> each.id().equals(id))
+            .findFirst();
+    return window
+        .flatMap(model::pass)
+        .map(view -> Reply.json(200, PassJson.of(view)))
+        .orElseGet(
+            () ->
+                Reply.problem(
+                    404,
+                    "there is no window '" + id + "' ahead",
+                    id,
+                    "it may be over; passes that are over stand in the record"));
+  }
+
+  private Reply steps(String id) {
+    Optional<ProcedureView> found =
+        revisions.current().stream()
+            .flatMap(now -> now.assessment().procedures().stream())
+            .filter(procedure -> procedure.id().equals(id))
+            .findFirst();
+    return found
+        .map(procedure -> Reply.json(200, steps.of(procedure)))
+        .orElseGet(() -> Reply.problem(404, "there is no procedure '" + id + "'", "", ""));
+  }
+}
