@@ -32,6 +32,7 @@ import picocli.CommandLine.Command;
       NoteCommand.class,
       AssessCommand.class,
       EnergyCommand.class,
+      OrbitCommand.class,
       WhoseCommand.class,
       PassesCommand.class,
       TrackCommand.class,

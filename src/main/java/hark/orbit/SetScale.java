@@ -11,7 +11,8 @@ import java.util.Map;
  * happen to agree promise little.
  *
  * @param factor 1 as published; 2 means twice as far off
- * @param steps so many were measured; jumps are left out
+ * @param steps so many were measured; another plane is left out, and a jump along the track counts
+ *     as five spreads: it may be a manoeuvre, or a source that is much worse than believed
  * @param perDaySeconds root mean square of lateness by days; NaN without a step
  */
 public record SetScale(double factor, int steps, double perDaySeconds) {
@@ -31,8 +32,9 @@ public record SetScale(double factor, int steps, double perDaySeconds) {
     int count = 0;
     for (List<ElementSet> ofOne : byObject.values()) {
       for (SetStep step : SetHistory.steps(ofOne, usual, earth)) {
-        if (!step.isJump()) {
-          sum += step.sigmas() * step.sigmas();
+        if (Math.abs(step.crossMeters()) <= SetStep.JUMP_CROSS_METERS) {
+          double most = Math.min(SetStep.JUMP_SIGMAS, Math.abs(step.sigmas()));
+          sum += most * most;
           rate += Math.pow(step.lateSeconds() / step.days(), 2);
           count++;
         }

@@ -72,13 +72,18 @@ class OrbitSourcesTest {
 
   @Test
   void withoutAnAlongTrackSpreadSuccessiveSetsScaleThePublishedOne() {
-    String yaml = good.files().get("mission.yaml");
-    String bare = yaml.replaceAll("(?m)^      along_track_s:\\n(        .*\\n){3}", "");
+    ResourceFolder demo = ResourceFolder.of("hark/demo");
+    String yaml = demo.text("mission.yaml").orElseThrow();
+    String bare = yaml.replaceAll("(?m)^      along_track_s: .*\\n", "");
     assertTrue(bare.length() < yaml.length());
-    double measured = source(good.with("mission.yaml", bare)).alongTrack().perDaySeconds();
-    // the sets of 91001 are 1.1 days apart and far from foretelling each other: a jump, left out
-    assertEquals(2, measured, 1e-9);
-    assertEquals(2, source(good).alongTrack().perDaySeconds(), 1e-9);
+    TextFolder folder =
+        good.with("mission.yaml", bare)
+            .with("orbit/launch-731.tle", demo.text("orbit/launch-731.tle").orElseThrow());
+    // four candidates, two steps each, all but in agreement (0.1 spreads): √((4 + 0) / (4 + 8))
+    double factor = Math.sqrt(4 / 12.0);
+    assertEquals(2 * factor, source(folder).alongTrack().perDaySeconds(), 0.02);
+    assertEquals(1.5 * factor, source(folder).alongTrack().initialSeconds(), 0.02);
+    assertEquals(2, source(folder.with("mission.yaml", yaml)).alongTrack().perDaySeconds(), 1e-9);
   }
 
   @Test
