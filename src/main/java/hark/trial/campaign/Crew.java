@@ -122,6 +122,13 @@ final class Crew {
     return evidence;
   }
 
+  /** Whether any burst is noticed in a window by a sitting that may fail. */
+  boolean notices(Geometry.Window window, Truth truth, PlainHistory body, SplittableRandom random) {
+    Way way = Diagnosis.usualWay(input.beacons().get(0), input.stations().get(window.station()));
+    boolean fails = random.nextDouble() < SLIP;
+    return !listen(window, truth, body, way, random).isEmpty() && !fails;
+  }
+
   private List<PlainLink.Noticed> listen(
       Geometry.Window window, Truth truth, PlainHistory body, Way way, SplittableRandom random) {
     double late = truth.alongTrackZ() * window.sdSeconds()[truth.object()];
@@ -200,7 +207,7 @@ final class Crew {
         Optional.empty());
   }
 
-  private static Evidence silence(Station station, Geometry.Window window) {
+  static Evidence silence(Station station, Geometry.Window window) {
     return new Evidence.NothingHeard(
         station.name(),
         window.from(),
