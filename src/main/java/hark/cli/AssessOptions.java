@@ -16,12 +16,6 @@ import picocli.CommandLine.Spec;
 
 /** Options shared by the commands that assess a mission; use as a mixin. */
 final class AssessOptions {
-  /** What {@code --members} means, for every command that has it. */
-  static final String MEMBERS =
-      "Bodies wanted for each event set of order ≤ 1: for no cause at work and for each one alone,"
-          + " 1 to 6000. Taken as at least 60 and rounded up to a multiple of 6; pairs of causes take"
-          + " fewer. More is finer and slower (default: ${DEFAULT-VALUE}).";
-
   @Spec(Spec.Target.MIXEE)
   private CommandSpec command;
 
@@ -44,14 +38,7 @@ final class AssessOptions {
       description = "How far to look ahead, days up to 60 (default: ${DEFAULT-VALUE}).")
   private double days = AssessmentRequest.USUAL_HORIZON_DAYS;
 
-  @Option(names = "--members", paramLabel = "N", description = MEMBERS)
-  private int members = AssessmentRequest.USUAL_MEMBERS;
-
-  @Option(
-      names = "--seed",
-      paramLabel = "N",
-      description = "Seed of all draws (default: ${DEFAULT-VALUE}).")
-  private long seed = 1;
+  @Mixin private DrawOptions draws;
 
   /** The mission that was named. */
   MissionRecord read() {
@@ -88,7 +75,7 @@ final class AssessOptions {
   private AssessmentRequest request(Instant at) {
     int threads = AssessmentRequest.at(at).threads();
     try {
-      return new AssessmentRequest(at, days, members, seed, threads);
+      return new AssessmentRequest(at, days, draws.members(), draws.seed(), threads);
     } catch (IllegalArgumentException e) {
       throw new ParameterException(command.commandLine(), e.getMessage(), e);
     }

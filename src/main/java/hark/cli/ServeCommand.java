@@ -82,19 +82,7 @@ final class ServeCommand implements Callable<Integer> {
       description = "How far to look ahead, days up to 60 (default: ${DEFAULT-VALUE}).")
   private double days;
 
-  @Option(
-      names = "--members",
-      defaultValue = "" + AssessmentRequest.USUAL_MEMBERS,
-      paramLabel = "N",
-      description = AssessOptions.MEMBERS)
-  private int members;
-
-  @Option(
-      names = "--seed",
-      paramLabel = "N",
-      defaultValue = "1",
-      description = "Seed of all draws (default: ${DEFAULT-VALUE}).")
-  private long seed;
+  @Mixin private DrawOptions draws;
 
   @Option(
       names = "--web",
@@ -154,7 +142,7 @@ final class ServeCommand implements Callable<Integer> {
   private AssessmentRequest request(Instant now) {
     try {
       int threads = AssessmentRequest.at(now).threads();
-      return new AssessmentRequest(now, days, members, seed, threads);
+      return new AssessmentRequest(now, days, draws.members(), draws.seed(), threads);
     } catch (IllegalArgumentException e) {
       throw BadInput.of(e.getMessage(), "--days, --members", "take the usual numbers");
     }

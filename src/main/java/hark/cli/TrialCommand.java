@@ -1,10 +1,15 @@
 package hark.cli;
 
-import hark.assessment.AssessmentRequest;
+import hark.mission.Mission;
 import hark.problem.BadInput;
 import hark.trial.campaign.Settings;
 import hark.trial.campaign.Trial;
+import hark.trial.follow.FollowSettings;
+import hark.trial.follow.FollowTrial;
 import hark.trial.score.Closeness;
+import hark.trial.score.FollowReport;
+import hark.trial.score.FollowText;
+import hark.trial.score.Followed;
 import hark.trial.score.Outcome;
 import hark.trial.score.Report;
 import hark.trial.score.ReportText;
@@ -13,6 +18,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
+import java.util.function.IntConsumer;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -21,18 +28,24 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** {@code hark trial MISSION}: are the percentages true? */
+/** {@code hark trial MISSION}: are the percentages true, and is the plan worth its hours? */
 @Command(
     name = "trial",
     description = {
       "Simulates campaigns whose truth is known and holds the diagnosis against it.",
-      "Two thousand campaigns take the better part of an hour. The figures are",
-      "explained in src/docs/trials.md."
+      "With --follow it follows campaigns under rules instead, the plan among them.",
+      "Hundreds of campaigns take hours. The figures are explained in",
+      "src/docs/trials.md."
     },
     mixinStandardHelpOptions = true)
 final class TrialCommand implements Callable<Integer> {
+  private static final double DIAGNOSED_DAYS = 14;
+  private static final double FOLLOWED_DAYS = 30;
+
   @Spec private CommandSpec spec;
   @Mixin private EarthOption earth;
+  @Mixin private DrawOptions draws;
+  @Mixin private FollowOptions follow;
 
   @Parameters(
       paramLabel = "MISSION",
@@ -42,20 +55,18 @@ final class TrialCommand implements Callable<Integer> {
   @Option(
       names = "--campaigns",
       paramLabel = "N",
-      description = "Campaigns whose contact is lost (default: ${DEFAULT-VALUE}).")
+      description =
+          "Campaigns whose contact is lost (default: ${DEFAULT-VALUE}). Seeds 1 to 999 are for"
+              + " tuning.")
   private int campaigns = 200;
 
   @Option(
       names = "--days",
       paramLabel = "D",
-      description = "Days from separation to the diagnosis, 2 to 30 (default: ${DEFAULT-VALUE}).")
-  private double days = 14;
-
-  @Option(
-      names = "--seed",
-      paramLabel = "N",
-      description = "Seed of all draws; 1 to 999 are for tuning (default: ${DEFAULT-VALUE}).")
-  private long seed = 1;
+      description =
+          "Days from separation to the diagnosis, 2 to 30 (default: 14); with --follow from the"
+              + " silence on, 1 to 30 (default: 30).")
+  private Double days;
 
   @Option(
       names = "--truth",
@@ -64,9 +75,6 @@ final class TrialCommand implements Callable<Integer> {
           "same: truths come from the mission's own beliefs. shifted: from a world the crew did not"
               + " think of (default: same).")
   private Settings.Kind truth = Settings.Kind.SAME;
-
-  @Option(names = "--members", paramLabel = "N", description = AssessOptions.MEMBERS)
-  private int members = AssessmentRequest.USUAL_MEMBERS;
 
   @Option(
       names = "--cases",
@@ -101,49 +109,92 @@ final class TrialCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Settings settings = settings();
-    Trial trial = new Trial(MissionRecord.read(folder).mission(), settings, earth.earth());
-    PrintWriter err = spec.commandLine().getErr();
-    ProgressBar bar = new ProgressBar(err, "campaigns", campaigns);
-    List<Outcome> outcomes;
+    refuseNonsense();
+    Mission mission = MissionRecord.read(folder).mission();
+    PrintWriter print = spec.commandLine().getOut();
     try {
-      outcomes = trial.run(Optional.ofNullable(out), resume, threads, bar::show);
+      print.print(follow.isAsked() ? followed(mission) : examined(mission));
     } catch (Trial.Impossible e) {
       throw BadInput.of(
           e.getMessage(), folder.toString(), "a mission that is never lost needs no trial");
-    } finally {
-      bar.end();
     }
-    List<Closeness> close = List.of();
-    if (cases > 0) {
-      ProgressBar more = new ProgressBar(err, "cases", cases);
-      close = trial.cases(cases, threads, more::show);
-      more.end();
-    }
-    Report report = Report.of(trial.subject(), outcomes, close);
-    PrintWriter print = spec.commandLine().getOut();
-    boolean json = format == OutputFormat.JSON;
-    print.print(json ? ReportText.json(report) : ReportText.markdown(report));
     print.flush();
     return ExitCode.DONE;
   }
 
-  private Settings settings() {
+  private String examined(Mission mission) {
+    Trial trial = new Trial(mission, settings(), earth.earth());
+    List<Outcome> outcomes =
+        withBar("campaigns", campaigns, bar -> trial.run(file(), resume, threads, bar));
+    List<Closeness> close =
+        cases == 0 ? List.of() : withBar("cases", cases, bar -> trial.cases(cases, threads, bar));
+    Report report = Report.of(trial.subject(), outcomes, close);
+    return format == OutputFormat.JSON ? ReportText.json(report) : ReportText.markdown(report);
+  }
+
+  private String followed(Mission mission) {
+    FollowTrial trial = new FollowTrial(mission, followSettings(), earth.earth());
+    List<Followed> all =
+        withBar("campaigns", campaigns, bar -> trial.run(file(), resume, threads, bar));
+    FollowReport report = FollowReport.of(trial.subject(), all);
+    return format == OutputFormat.JSON ? FollowText.json(report) : FollowText.markdown(report);
+  }
+
+  private <T> T withBar(String what, int count, Function<IntConsumer, T> work) {
+    ProgressBar bar = new ProgressBar(spec.commandLine().getErr(), what, count);
+    try {
+      return work.apply(bar::show);
+    } finally {
+      bar.end();
+    }
+  }
+
+  private Optional<Path> file() {
+    return Optional.ofNullable(out);
+  }
+
+  private void refuseNonsense() {
     if (format == OutputFormat.CSV) {
-      throw new ParameterException(spec.commandLine(), "trial prints table or json");
+      throw refused("trial prints table or json", null);
     }
     if (resume && out == null) {
-      throw new ParameterException(
-          spec.commandLine(), "--resume needs the results file: add --out FILE");
+      throw refused("--resume needs the results file: add --out FILE", null);
     }
     if (threads < 1 || cases < 0) {
-      throw new ParameterException(
-          spec.commandLine(), "--threads is at least 1 and --cases at least 0");
+      throw refused("--threads is at least 1 and --cases at least 0", null);
     }
+    if (follow.isAsked() && cases > 0) {
+      throw refused("--cases belongs to a trial of the diagnosis, without --follow", null);
+    }
+  }
+
+  private ParameterException refused(String why, Throwable cause) {
+    return new ParameterException(spec.commandLine(), why, cause);
+  }
+
+  private Settings settings() {
     try {
-      return new Settings(campaigns, days, seed, truth, members);
+      double until = days == null ? DIAGNOSED_DAYS : days;
+      return new Settings(campaigns, until, draws.seed(), truth, draws.members());
     } catch (IllegalArgumentException e) {
-      throw new ParameterException(spec.commandLine(), e.getMessage(), e);
+      throw refused(e.getMessage(), e);
+    }
+  }
+
+  private FollowSettings followSettings() {
+    try {
+      return new FollowSettings(
+          campaigns,
+          days == null ? FOLLOWED_DAYS : days,
+          draws.seed(),
+          truth,
+          draws.members(),
+          follow.hours(),
+          follow.rules(),
+          follow.without(),
+          follow.replanHours());
+    } catch (IllegalArgumentException e) {
+      throw refused(e.getMessage(), e);
     }
   }
 }

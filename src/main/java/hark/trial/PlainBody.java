@@ -1,6 +1,7 @@
 package hark.trial;
 
 import hark.power.Illumination;
+import hark.power.OnboardCommand;
 import hark.power.PowerModel;
 import hark.power.PowerModel.BusState;
 import java.util.ArrayList;
@@ -31,6 +32,8 @@ public final class PlainBody {
   private double given;
   private boolean heating;
   private int commandsDone;
+  private final List<OnboardCommand> arriving = new ArrayList<>();
+  private int stepsDone;
 
   private PlainBody(PowerModel model, Illumination light, PlainRequest request) {
     this.model = model;
@@ -53,23 +56,61 @@ public final class PlainBody {
     return new PlainBody(model, light, request).run();
   }
 
+  /**
+   * A body on its way that waits for what comes up to it: {@link #advance}, {@link #command},
+   * {@link #advance}…
+   */
+  public static PlainBody start(PowerModel model, Illumination light, PlainRequest request) {
+    return new PlainBody(model, light, request);
+  }
+
   private PlainHistory run() {
     double before = strings.stored();
-    double step = request.stepSeconds();
-    int steps = (int) Math.ceil(request.endSeconds() / step - 1e-9);
-    for (int k = 0; k < steps; k++) {
-      double seconds = k * step;
-      look(seconds);
-      transmitter.beginStep(seconds, step);
-      settle(seconds);
-      trace.keep(k, strings, junction, bus);
-      burst(seconds);
-      move(seconds);
-    }
-    look(steps * step);
-    settle(steps * step);
-    trace.keep(steps, strings, junction, bus);
+    double end = steps() * request.stepSeconds();
+    advance(end);
+    look(end);
+    settle(end);
+    trace.keep(steps(), strings, junction, bus);
     return trace.history(transmitter, bus, heat, ledger.close(strings.stored() - before));
+  }
+
+  private int steps() {
+    return (int) Math.ceil(request.endSeconds() / request.stepSeconds() - 1e-9);
+  }
+
+  /** Goes on to a time, s since separation, in whole steps; no further than the request's end. */
+  public void advance(double seconds) {
+    double step = request.stepSeconds();
+    int last = Math.min(steps(), (int) Math.ceil(seconds / step - 1e-9));
+    for (; stepsDone < last; stepsDone++) {
+      double now = stepsDone * step;
+      look(now);
+      transmitter.beginStep(now, step);
+      settle(now);
+      trace.keep(stepsDone, strings, junction, bus);
+      burst(now);
+      move(now);
+    }
+  }
+
+  /** A command arrives now: at the beginning of the next step. */
+  public void command(OnboardCommand command) {
+    arriving.add(command);
+  }
+
+  /** Beginnings of the bursts sent so far, for each beacon, s. */
+  public List<double[]> bursts() {
+    return transmitter.bursts();
+  }
+
+  /** Whether the receiver on board has power now. */
+  public boolean receives() {
+    return model.receiver().states().contains(bus.state());
+  }
+
+  /** How often power came on and boot began. */
+  public int boots() {
+    return bus.boots();
   }
 
   /** What the time brings: light, faults, commands, timers. */
@@ -89,6 +130,8 @@ public final class PlainBody {
         && request.commands().get(commandsDone).seconds() <= seconds) {
       bus.command(request.commands().get(commandsDone++).command());
     }
+    arriving.forEach(bus::command);
+    arriving.clear();
   }
 
   private double giving(double seconds) {

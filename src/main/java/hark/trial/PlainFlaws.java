@@ -20,4 +20,10 @@ public record PlainFlaws(
     double attended) {
   /** A station exactly as described. */
   public static final PlainFlaws NONE = new PlainFlaws(0, 0, 1, 0, 0, 1);
+
+  /** The same with pointing and tuning so much later, s. */
+  public PlainFlaws later(double seconds) {
+    return new PlainFlaws(
+        lossDb, tunedLowHz, dopplerFactor, turnedDeg, lateSeconds + seconds, attended);
+  }
 }

@@ -73,6 +73,6 @@ record Campaign(Truth truth, List<Entry> entries, int drawn, double soc, int hea
     }
     evidence.addAll(crew.checks(truth, random));
     double soc = body.soc()[body.soc().length - 1];
-    return Optional.of(new Campaign(truth, Crew.journal(evidence), drawn, soc, heard));
+    return Optional.of(new Campaign(truth, Crews.journal(evidence), drawn, soc, heard));
   }
 }

@@ -20,7 +20,7 @@ import java.util.List;
  * The windows of a mission from separation to the diagnosis and the path of each candidate in them.
  * Worked out once; all campaigns share it.
  */
-final class Geometry {
+public final class Geometry {
   /** Paths reach so far beyond a window: who comes later than that is not heard in it, s. */
   private static final double MARGIN = 900;
 
@@ -32,18 +32,20 @@ final class Geometry {
   private final DiagnosisInput input;
 
   /** Rising. */
-  final List<Window> windows;
+  private final List<Window> windows;
 
   /**
    * Objects above one station.
    *
    * @param sdSeconds of the along-track error in the middle of it, by candidate
    */
-  record Window(int station, Instant from, Instant to, List<PlainPath> paths, double[] sdSeconds) {}
+  public record Window(
+      int station, Instant from, Instant to, List<PlainPath> paths, double[] sdSeconds) {}
 
   private record Span(Instant from, Instant to) {}
 
-  Geometry(DiagnosisInput input) {
+  /** All windows from separation to the input's now. */
+  public Geometry(DiagnosisInput input) {
     this.input = input;
     List<Window> all = new ArrayList<>();
     for (int s = 0; s < input.stations().size(); s++) {
@@ -53,6 +55,11 @@ final class Geometry {
     }
     all.sort(Comparator.comparing(Window::from).thenComparing(Window::station));
     windows = List.copyOf(all);
+  }
+
+  /** Rising. */
+  public List<Window> windows() {
+    return windows;
   }
 
   private List<Span> spans(Station station) {

@@ -4,7 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import hark.problem.BadInput;
-import hark.trial.score.Outcome;
+import hark.trial.score.Indexed;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.channels.FileChannel;
@@ -20,24 +20,28 @@ import java.util.TreeMap;
  * campaign in the order they were done. A line that a crash tore is dropped when the file is opened
  * again.
  */
-final class ResultsFile implements AutoCloseable {
+public final class ResultsFile<T extends Indexed> implements AutoCloseable {
   private static final ObjectMapper MAPPER =
       new ObjectMapper().enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES);
 
   private final FileChannel channel;
-  private final Map<Integer, Outcome> known = new TreeMap<>();
+  private final Class<T> type;
+  private final Map<Integer, T> known = new TreeMap<>();
 
-  private ResultsFile(FileChannel channel) {
+  private ResultsFile(FileChannel channel, Class<T> type) {
     this.channel = channel;
+    this.type = type;
   }
 
   /**
    * Begins a file or goes on with one.
    *
+   * @param type of the results
    * @param head one line that two trials share only if their outcomes belong together
    * @throws BadInput when the file holds another trial, or is there and was not to be continued
    */
-  static ResultsFile open(Path path, String head, boolean resume) {
+  public static <T extends Indexed> ResultsFile<T> open(
+      Path path, Class<T> type, String head, boolean resume) {
     try {
       boolean there = Files.exists(path) && Files.size(path) > 0;
       if (there && !resume) {
@@ -46,13 +50,14 @@ final class ResultsFile implements AutoCloseable {
             path.toString(),
             "continue it with --resume, or name another file");
       }
-      ResultsFile file =
-          new ResultsFile(
+      ResultsFile<T> file =
+          new ResultsFile<>(
               FileChannel.open(
                   path,
                   StandardOpenOption.CREATE,
                   StandardOpenOption.READ,
-                  StandardOpenOption.WRITE));
+                  StandardOpenOption.WRITE),
+              type);
       if (there) {
         file.read(path, head);
       } else {
@@ -79,7 +84,7 @@ final class ResultsFile implements AutoCloseable {
     }
     for (int k = 1; k < lines.length - 1; k++) {
       try {
-        Outcome outcome = MAPPER.readValue(lines[k], Outcome.class);
+        T outcome = MAPPER.readValue(lines[k], type);
         known.put(outcome.index(), outcome);
       } catch (JsonProcessingException e) {
         throw BadInput.of(
@@ -94,11 +99,12 @@ final class ResultsFile implements AutoCloseable {
   }
 
   /** Outcomes that are there, by campaign. */
-  Map<Integer, Outcome> known() {
+  public Map<Integer, T> known() {
     return known;
   }
 
-  void add(Outcome outcome) {
+  /** Writes one more; whole lines only, whatever happens afterwards. */
+  public void add(T outcome) {
     try {
       append(MAPPER.writeValueAsString(outcome));
     } catch (IOException e) {

@@ -5,7 +5,7 @@ import java.util.concurrent.AbstractExecutorService;
 import java.util.concurrent.TimeUnit;
 
 /** Runs what it is given at once: campaigns go side by side, each in one thread. */
-final class SameThread extends AbstractExecutorService {
+public final class SameThread extends AbstractExecutorService {
   private volatile boolean closed;
 
   @Override

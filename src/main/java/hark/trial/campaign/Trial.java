@@ -19,12 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.function.IntConsumer;
-import java.util.function.IntFunction;
 
 /**
  * Simulated campaigns of a mission whose truth is known, held against the diagnosis. Windows, paths
@@ -71,7 +66,7 @@ public final class Trial {
     if (out.isEmpty()) {
       return run(new TreeMap<>(), outcome -> {}, threads, done);
     }
-    try (ResultsFile file = ResultsFile.open(out.get(), head(), resume)) {
+    try (ResultsFile<Outcome> file = ResultsFile.open(out.get(), Outcome.class, head(), resume)) {
       return run(file.known(), file::add, threads, done);
     }
   }
@@ -92,7 +87,7 @@ public final class Trial {
       }
     }
     done.accept(outcomes.size());
-    each(
+    SideBySide.each(
         open,
         threads,
         index -> {
@@ -129,7 +124,7 @@ public final class Trial {
       all.add(index);
     }
     int[] finished = {0};
-    return each(
+    return SideBySide.each(
         all,
         threads,
         index -> {
@@ -159,42 +154,12 @@ public final class Trial {
     return all;
   }
 
-  private static <T> List<T> each(List<Integer> indices, int threads, IntFunction<T> work) {
-    ExecutorService executor = Executors.newFixedThreadPool(threads, Trial::daemon);
-    try {
-      List<Future<T>> futures = new ArrayList<>();
-      for (int index : indices) {
-        futures.add(executor.submit(() -> work.apply(index)));
-      }
-      List<T> results = new ArrayList<>();
-      for (Future<T> future : futures) {
-        results.add(future.get());
-      }
-      return results;
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException("interrupted while campaigns ran", e);
-    } catch (ExecutionException e) {
-      if (e.getCause() instanceof RuntimeException failure) {
-        throw failure;
-      }
-      throw new IllegalStateException("a campaign failed", e.getCause());
-    } finally {
-      executor.shutdownNow();
-    }
-  }
-
-  private static Thread daemon(Runnable task) {
-    Thread thread = new Thread(task, "trial");
-    thread.setDaemon(true);
-    return thread;
-  }
-
   /** No campaign of the wanted kind was found. */
   public static final class Impossible extends IllegalStateException {
     private static final long serialVersionUID = 1;
 
-    Impossible(String why) {
+    /** Says why. */
+    public Impossible(String why) {
       super(why);
     }
   }
@@ -224,6 +189,6 @@ public final class Trial {
         settings.world(),
         members,
         stage.input().causes().size(),
-        stage.geometry().windows.size());
+        stage.geometry().windows().size());
   }
 }

@@ -23,7 +23,7 @@ import java.util.stream.IntStream;
  * more at once happen too. This and {@link Geometry} are where the numbers of {@code hark.ensemble}
  * become plain ones; the simulators behind know nothing of it.
  */
-final class World {
+public final class World {
   private static final double DAY = 86_400;
 
   /** Events happen within so many seconds of separation. */
@@ -40,7 +40,8 @@ final class World {
   private final double quiet;
   private final List<StationHealth> stations;
 
-  World(DiagnosisInput input, Illumination light, Settings.Kind kind) {
+  /** For a mission's priors, or for those of another world. */
+  public World(DiagnosisInput input, Illumination light, Settings.Kind kind) {
     this.input = input;
     this.shifted = kind == Settings.Kind.SHIFTED;
     firstEclipse = light.nextEntryAfter(0);
@@ -48,15 +49,18 @@ final class World {
     stations = input.stations().stream().map(station -> new StationHealth(station, input)).toList();
   }
 
-  Truth draw(SplittableRandom random) {
+  /** A truth. */
+  public Truth draw(SplittableRandom random) {
     List<Cause> causes = input.causes();
     double[] onsets = new double[causes.size()];
+    double[] sizes = new double[causes.size()];
     List<TimedChange> changes = new ArrayList<>();
     List<PlainLink.Harm> harms = new ArrayList<>();
     for (int c = 0; c < onsets.length; c++) {
       double happens = random.nextDouble();
       double when = inside(random);
       double size = inside(random);
+      sizes[c] = size;
       onsets[c] = happens < probability(c) ? onset(causes.get(c), when) : Double.NaN;
       if (!Double.isNaN(onsets[c])) {
         happen(causes.get(c), onsets[c], size, changes, harms);
@@ -71,6 +75,7 @@ final class World {
     double weaker = shifted ? SHIFTED_RADIATED_DB : 0;
     return new Truth(
         onsets,
+        sizes,
         values,
         model,
         changes,

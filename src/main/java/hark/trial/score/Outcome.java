@@ -48,7 +48,8 @@ public record Outcome(
     List<OnsetRank> onsets,
     double[] causeRanks,
     double objectRank,
-    double misfit) {
+    double misfit)
+    implements Indexed {
 
   /** Where the real onset of a cause lies among those of the members that hold it. */
   public record OnsetRank(int cause, double rank) {}

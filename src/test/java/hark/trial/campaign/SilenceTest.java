@@ -58,7 +58,7 @@ class SilenceTest {
     Geometry geometry = new Geometry(plain);
     Crew crew = new Crew(plain, geometry);
     List<Geometry.Window> windows = crew.chosen(new SplittableRandom(5));
-    List<Entry> silent = Crew.journal(windows.stream().map(w -> silence(plain, w)).toList());
+    List<Entry> silent = Crews.journal(windows.stream().map(w -> silence(plain, w)).toList());
     Posterior posterior = Posterior.of(with(plain, silent), sky, new Workers(new SameThread(), 1));
     // a transmitter dead from the start is silent for sure: what it gains is the scale
     double[] scale = likelihood(posterior, RADIO.size() + 1);
@@ -105,7 +105,7 @@ class SilenceTest {
   }
 
   private static Evidence silence(DiagnosisInput input, Geometry.Window window) {
-    return Crew.silence(input.stations().get(window.station()), window);
+    return Crews.silence(input, window);
   }
 
   private static List<Cause> causes() {
