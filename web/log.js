@@ -2,6 +2,7 @@
 /** Wires the form for what happened; any page may show it. */
 import { Refusal, postEntry } from './api/console.js';
 import { formOf, keysOf } from './model/entry.js';
+import { standings } from './model/record.js';
 import { iso, ms } from './model/time.js';
 import { likely, loggable } from './model/windows.js';
 import { OTHER } from './view/log.js';
@@ -29,9 +30,10 @@ export function wireLog(s, draw) {
 
   /** @param {string} number */
   function prefillCorrection(number) {
-    const of = s.page.journal.find((e) => String(e.number) === number);
+    s.draft.was = { ...standings(s.page.journal).get(Number(number))?.keys };
+    delete s.draft.values.withdrawn;
     for (const key of Object.keys(s.draft.values)) if (key.startsWith('new:')) delete s.draft.values[key];
-    for (const [key, was] of Object.entries(of?.keys ?? {})) s.draft.values[`new:${key}`] = was;
+    for (const [key, was] of Object.entries(s.draft.was)) s.draft.values[`new:${key}`] = was;
   }
 
   return {

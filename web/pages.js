@@ -15,4 +15,9 @@ export const PAGES = [
   { hash: '', name: 'Now', digit: '1', sheets: ['css/now.css'], load: () => import('./now.js') },
   { hash: 'pass', name: '', digit: '', under: 'passes', sheets: ['css/pass.css'], load: () => import('./pass.js') },
   { hash: 'energy', name: 'Energy', digit: '3', sheets: ['css/energy.css'], load: () => import('./energy.js') },
+  { hash: 'causes', name: 'Causes', digit: '4', sheets: ['css/causes.css'], load: () => import('./causes.js') },
+  { hash: 'cause', name: '', digit: '', under: 'causes', sheets: ['css/causes.css'], load: () => import('./cause.js') },
+  { hash: 'record', name: 'Record', digit: '6', sheets: ['css/record.css'], load: () => import('./record.js') },
+  { hash: 'runbook', name: 'Runbook', digit: '7', sheets: ['css/runbook.css'], load: () => import('./runbook.js') },
+  { hash: 'setup', name: 'Set-up', digit: '8', sheets: ['css/setup.css'], load: () => import('./setup.js') },
 ];

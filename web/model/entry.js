@@ -108,7 +108,10 @@ export const FORMS = [
 /** @param {string} kind */
 export const formOf = (kind) => FORMS.find((f) => f.kind === kind) ?? FORMS[1];
 
-/** What stands in the form. @typedef {{kind: string, window: string, values: Record<string, string>}} Draft */
+/**
+ * What stands in the form. `was`: the keys of an entry that is corrected, before the correction.
+ * @typedef {{kind: string, window: string, values: Record<string, string>, was?: Record<string, string>}} Draft
+ */
 
 /**
  * The keys to send for what stands in the form; fields left empty are left out.
@@ -132,19 +135,28 @@ export function keysOf(draft, window) {
     keys.at = typedTime(v.at ?? '');
   }
   for (const field of form.fields) keys[field.key] = (v[field.key] ?? '').trim();
-  if (draft.kind === 'correction') Object.assign(keys, correctionKeys(v));
+  const replacing = draft.kind === 'correction' ? correctionKeys(v, draft.was ?? {}) : {};
   keys.who = (v.who ?? '').trim();
   if (draft.kind !== 'note') keys.note = (v.note ?? '').trim();
-  return Object.fromEntries(Object.entries(keys).filter(([, value]) => value !== ''));
+  return { ...Object.fromEntries(Object.entries(keys).filter(([, value]) => value !== '')), ...replacing };
 }
 
-/** Replacement keys are held as `new:KEY`. @param {Record<string, string>} v */
-function correctionKeys(v) {
+const TIMES = ['from', 'to', 'at'];
+
+/**
+ * Replacement keys are held as `new:KEY`; only those that differ are sent, an emptied one empty: it takes the key away.
+ * @param {Record<string, string>} v @param {Record<string, string>} was
+ */
+function correctionKeys(v, was) {
   /** @type {Record<string, string>} */
   const keys = { of: v.of ?? '' };
   if (v.withdrawn === 'yes') return { ...keys, withdrawn: 'yes' };
+  if (v.withdrawn === 'no') keys.withdrawn = 'no';
   for (const [name, value] of Object.entries(v)) {
-    if (name.startsWith('new:')) keys[name.slice(4)] = value.trim();
+    if (!name.startsWith('new:')) continue;
+    const key = name.slice(4);
+    const is = TIMES.includes(key) ? typedTime(value) : value.trim();
+    if (is !== (was[key] ?? '')) keys[key] = is;
   }
   return keys;
 }

@@ -51,3 +51,6 @@ export const lower = (text) => (/^[A-Z][a-z ]/.test(text) ? text.charAt(0).toLow
 
 /** A sentence of the server's, with figures kept beside their units. @param {string} text */
 export const kept = (text) => text.replace(/(\d) (?=(%|h|m|s|d|dB|V|W)(\W|$))/g, `$1${NB}`);
+
+/** A title at the head of a sentence. @param {string} text */
+export const capital = (text) => text.charAt(0).toUpperCase() + text.slice(1);

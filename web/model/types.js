@@ -23,7 +23,9 @@
  *   later: number, error: number, ifPriorHalved: number, ifPriorDoubled: number,
  *   inseparableGroup: string|null, selfRecovery: SelfRecovery, mechanism: string,
  *   signature: string, detail: {endedBy: string[], confirms: string, refutes: string,
- *     procedures: string[]}}} Cause
+ *     procedures: string[], begins: string, sources: string[]}}} Cause
+ * @typedef {{id: string, title: string, join: 'or'|'and'|'at_least'|'not'|'event'|'elsewhere',
+ *   atLeast: number, inputs: string[], prior: number|null, now: number|null, error: number}} TreeNode
  * @typedef {{means: string, shows: string, doesNot: string}} Separator
  * @typedef {{until: string, returns: {cause: string, title: string, bodies: number, sending: number,
  *   probability: number, p10: string|null, p50: string|null, p90: string|null, note: string,
@@ -41,7 +43,7 @@
  * @typedef {{skyline: [number, number][], tracks: Track[]}} SkyView
  * @typedef {{mission: string, now: string, separation: string, horizonDays: number,
  *   members: number, seed: number, remainder: number, remainderAtStart: number, remainderBound: number,
- *   misfit: number, doubts: string[], treeDisagreements: TreeDisagreement[],
+ *   misfit: number, doubts: string[], tree: TreeNode[], treeDisagreements: TreeDisagreement[],
  *   headline: Headline, silence: {lastHeard: string|null, silentPasses: number},
  *   explanations: {events: string[], title: string, prior: number, posterior: number,
  *     error: number}[],

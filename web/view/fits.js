@@ -76,7 +76,7 @@ function figure(r, s) {
 }
 
 /** Whose signal, and whether the stations work. @param {State} s @param {number} width */
-function nuisances(s, width) {
+export function nuisances(s, width) {
   const a = s.page.assessment;
   const objects = a.objects.map((o) => bare(`object-${o.object}`,
     o.object === 'none' ? o.name : `it is ${o.name || o.object}`, o.prior, o.posterior));

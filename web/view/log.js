@@ -1,6 +1,7 @@
 // @ts-check
 import { html } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
+import { correction } from './correction.js';
 import { FORMS, fieldOf, formOf } from '../model/entry.js';
 import { stationsOf } from '../model/windows.js';
 import { dayClock } from '../model/time.js';
@@ -46,7 +47,7 @@ const spanFields = (s, act) => html`
       ${input(s, act, { key: 'to', label: 'To, UTC', type: 'time', hint: '2026-10-17 14:12Z' })}`;
 
 /** @param {Field} f @param {State} s @returns {Field} */
-const withStations = (f, s) => f.key !== 'station' || f.type !== 'choice' ? f : {
+export const withStations = (f, s) => f.key.replace('new:', '') !== 'station' || f.type !== 'choice' ? f : {
   ...f, choices: stationNames(s).map((name) => /** @type {[string, string]} */ ([name, name])) };
 
 /** @param {State} s */
@@ -78,26 +79,12 @@ function more(s, act) {
     <details class="more"><summary>more about how</summary>${fields.map((f) => input(s, act, f))}</details>`;
 }
 
-/** @param {State} s @param {Actions} act */
-function correction(s, act) {
-  const entries = [...s.page.journal].filter((e) => e.kind !== 'correction').reverse();
-  const of = entries.find((e) => String(e.number) === s.draft.values.of);
-  return html`
-    ${input(s, act, { key: 'of', label: 'Entry', type: 'choice', choices: [['', 'choose one'],
-      ...entries.map((e) => /** @type {[string, string]} */ ([String(e.number), `${e.number}: ${e.kind}, ${dayClock(e.at)}`]))] })}
-    ${!of ? '' : html`
-      <label class="switch"><input type="checkbox" .checked=${s.draft.values.withdrawn === 'yes'}
-        @change=${(/** @type {Event} */ e) => act.value('withdrawn', /** @type {HTMLInputElement} */ (e.target).checked ? 'yes' : '')}> <span>withdraw it altogether</span></label>
-      ${s.draft.values.withdrawn === 'yes' ? '' : Object.entries(of.keys).map(([key, was]) =>
-        input(s, act, { key: `new:${key}`, label: key, type: 'text', hint: was }))}`}`;
-}
-
-/** @param {State} s @param {Actions} act @param {Field} f */
-function input(s, act, f) {
+/** One field. @param {State} s @param {Actions} act @param {Field} f */
+export function input(s, act, f) {
   const id = `f-${f.key.replace(':', '-')}`;
   const value = s.draft.values[f.key] ?? '';
   const set = (/** @type {Event} */ e) => act.value(f.key, /** @type {HTMLInputElement} */ (e.target).value);
-  const wrong = s.problems.some((p) => fieldOf(p, [f.key]) !== undefined);
+  const wrong = s.problems.some((p) => fieldOf(p, [f.key.replace('new:', '')]) !== undefined);
   const invalid = wrong ? 'true' : 'false';
   const told = wrong ? 'log-problems' : '';
   if (f.type === 'choice') {

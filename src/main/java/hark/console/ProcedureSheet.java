@@ -57,7 +57,7 @@ final class ProcedureSheet {
       next = node.getNext();
       boolean heading = node instanceof Heading;
       if (heading || node instanceof OrderedList) {
-        part(into, title, text);
+        title = part(into, title, text);
         text = new Document();
       }
       if (heading) {
@@ -72,10 +72,13 @@ final class ProcedureSheet {
     part(into, title, text);
   }
 
-  private void part(ArrayNode into, String title, Document text) {
-    if (text.getFirstChild() != null) {
-      into.addObject().put("title", title).put("html", markdown.html(text));
+  /** The title that is left for what follows: a part takes it along, no part leaves it. */
+  private String part(ArrayNode into, String title, Document text) {
+    if (text.getFirstChild() == null) {
+      return title;
     }
+    into.addObject().put("title", title).put("html", markdown.html(text));
+    return "";
   }
 
   private void steps(ObjectNode part, OrderedList list) {

@@ -54,9 +54,9 @@ final class Reckonings implements AutoCloseable {
   /** Begins one and returns its number. */
   synchronized int start(Supplier<Assessment> work) {
     all.keySet().stream().toList().forEach(this::stop);
-    all.keySet().removeIf(number -> number <= last - KEPT);
     One one = new One();
     last++;
+    all.keySet().removeIf(number -> number <= last - KEPT);
     all.put(last, one);
     one.thread = new Thread(() -> work(one, work), "hark-reckon");
     one.thread.setDaemon(true);

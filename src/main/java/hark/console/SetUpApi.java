@@ -131,6 +131,9 @@ final class SetUpApi {
     } catch (JsonProcessingException e) {
       throw BadInput.of("the question is not JSON: " + e.getOriginalMessage(), HERE, "");
     }
+    if (!sent.isObject()) {
+      throw BadInput.of("the question is no object", HERE, "send {\"texts\": {…}, \"set\": []}");
+    }
     Map<String, String> texts = new LinkedHashMap<>();
     for (Map.Entry<String, JsonNode> file : sent.path("texts").properties()) {
       if (!MissionPapers.EDITABLE.contains(file.getKey()) || !file.getValue().isTextual()) {

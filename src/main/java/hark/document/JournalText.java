@@ -47,9 +47,7 @@ public final class JournalText {
     COLUMNS.forEach(schema::addColumn);
     StringWriter out = new StringWriter();
     try (SequenceWriter rows =
-        new CsvMapper()
-            .writer(schema.build().withHeader().withLineSeparator("\r\n"))
-            .writeValues(out)) {
+        new CsvMapper().writer(schema.build().withLineSeparator("\r\n")).writeValues(out)) {
       rows.write(COLUMNS);
       for (Entry entry : entries) {
         rows.write(row(entry));

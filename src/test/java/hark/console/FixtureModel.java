@@ -9,6 +9,8 @@ import hark.evidence.Entry;
 import hark.evidence.Evidence;
 import hark.evidence.EvidenceBook;
 import hark.evidence.EvidenceContext;
+import hark.journal.Journal;
+import hark.problem.Problem;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -33,6 +35,8 @@ final class FixtureModel implements ConsoleModel {
   private final boolean ownClock;
   private final Optional<Rehearsal> rehearsal;
   private final FixtureEnergy energy = new FixtureEnergy();
+  private final FixturePapers papers = new FixturePapers();
+  private final AtomicReference<Problem> fault = new AtomicReference<>();
 
   FixtureModel(boolean ownClock) {
     this(ownClock, Optional.empty());
@@ -82,6 +86,27 @@ final class FixtureModel implements ConsoleModel {
               "to",
               from.plusSeconds(540).toString()));
     }
+  }
+
+  FixturePapers papersOfDemo() {
+    return papers;
+  }
+
+  @Override
+  public Optional<MissionPapers> papers() {
+    return Optional.of(papers.papers());
+  }
+
+  @Override
+  public Optional<Journal.Verification> chain() {
+    int entries = entries().size();
+    Journal.Head head = new Journal.Head(entries, "3f2a".repeat(16));
+    return Optional.of(new Journal.Verification(entries, head, Optional.ofNullable(fault.get())));
+  }
+
+  /** The chain is found broken from now on. */
+  void breakChain(Problem why) {
+    fault.set(why);
   }
 
   FixtureEnergy energy() {
