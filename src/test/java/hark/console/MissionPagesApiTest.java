@@ -110,8 +110,8 @@ class MissionPagesApiTest {
         json(
             check(
                 Map.of(),
-                Map.of("file", "causes.yaml", "key", PRIOR, "value", "0.1"),
-                Map.of("file", "mission.yaml", "key", "spacecraft.mass_kg", "value", "3")));
+                new Set("causes.yaml", PRIOR, "0.1"),
+                new Set("mission.yaml", "spacecraft.mass_kg", "3")));
     assertEquals(0.1, prior(found, "array_shortfall"));
     assertEquals("3", key(found, "spacecraft.mass_kg").get("value").asText());
     assertEquals(0.03, prior(json(get("/api/set-up")), "array_shortfall"));
@@ -134,8 +134,8 @@ class MissionPagesApiTest {
 
   @Test
   void whatCannotBeSetOrReadIsRefusedInWords() throws Exception {
-    assertRefused(check(Map.of(), Map.of("file", "causes.yaml", "key", PRIOR, "value", "[1")));
-    assertRefused(check(Map.of(), Map.of("file", "../x", "key", "a", "value", "1")));
+    assertRefused(check(Map.of(), new Set("causes.yaml", PRIOR, "[1")));
+    assertRefused(check(Map.of(), new Set("../x", "a", "1")));
     assertRefused(check(Map.of("orbit/launch-731.tle", "x")));
     assertRefused(post("/api/set-up/reckon", "nothing"));
     assertEquals(404, get("/api/set-up/reckon/77").statusCode());
@@ -144,8 +144,7 @@ class MissionPagesApiTest {
 
   @Test
   void aReckoningOfChangedFilesIsFollowedToItsEnd() throws Exception {
-    JsonNode changed =
-        json(check(Map.of(), Map.of("file", "causes.yaml", "key", PRIOR, "value", "0.1")));
+    JsonNode changed = json(check(Map.of(), new Set("causes.yaml", PRIOR, "0.1")));
     HttpResponse<String> begun = post("/api/set-up/reckon", Map.of("texts", changed.get("texts")));
     assertEquals(202, begun.statusCode(), begun.body());
     String at = "/api/set-up/reckon/" + json(begun).get("number").asInt();
@@ -186,9 +185,9 @@ class MissionPagesApiTest {
         .asDouble();
   }
 
-  @SafeVarargs
-  private HttpResponse<String> check(Map<String, String> texts, Map<String, String>... set)
-      throws Exception {
+  private record Set(String file, String key, String value) {}
+
+  private HttpResponse<String> check(Map<String, String> texts, Set... set) throws Exception {
     return post("/api/set-up/check", Map.of("texts", texts, "set", List.of(set)));
   }
 
