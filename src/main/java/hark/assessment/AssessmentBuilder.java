@@ -109,10 +109,7 @@ final class AssessmentBuilder {
     for (int s = 0; s < weights.length; s++) {
       EventSet set = diagnosis.sets().get(s);
       List<Cause> causes = set.causes().stream().sorted().map(input.causes()::get).toList();
-      String title =
-          causes.isEmpty()
-              ? "nothing wrong, missed"
-              : String.join(" and ", causes.stream().map(Cause::title).toList());
+      String title = SetTitle.of(causes.stream().map(Cause::title).toList());
       list.add(
           new Assessment.Explanation(
               causes.stream().map(Cause::id).toList(), title, set.prior(), weights[s], errors[s]));

@@ -67,8 +67,10 @@ public final class Assessor {
           Assessment assessment =
               new AssessmentBuilder(mission, evidence, request, diagnosis, plan, workers)
                   .build(fan, view);
-          return new Examination(
-              assessment, EnergyDesk.of(mission, diagnosis, view, request.threads()));
+          EnergyDesk energy = EnergyDesk.of(mission, diagnosis, view, request.threads());
+          CaseDesk goingOn =
+              new CaseDesk(mission, diagnosis, plan, assessment, energy, request.threads());
+          return new Examination(assessment, energy, goingOn);
         });
   }
 

@@ -2,6 +2,6 @@ package hark.assessment;
 
 /**
  * An assessment and, beside it, what answers further questions about the electrical system of the
- * same possibilities.
+ * same possibilities, and what makes the case for going on.
  */
-public record Examination(Assessment assessment, EnergyDesk energy) {}
+public record Examination(Assessment assessment, EnergyDesk energy, CaseDesk goingOn) {}

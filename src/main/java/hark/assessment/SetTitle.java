@@ -24,6 +24,11 @@ final class SetTitle {
     return titles.isEmpty() ? "nothing wrong" : String.join(" and ", titles);
   }
 
+  /** An event set of which nobody says when it began. */
+  static String of(List<String> causes) {
+    return causes.isEmpty() ? "nothing wrong, missed" : String.join(" and ", causes);
+  }
+
   /** The heaviest of some shares, in falling order; equal ones by name. */
   static List<Share> heaviest(Map<String, Double> shares, int most) {
     return shares.entrySet().stream()

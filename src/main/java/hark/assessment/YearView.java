@@ -48,7 +48,7 @@ record YearView(List<SunMonth> months, List<FullSun> fullSun, String seasons) {
   }
 
   /** The newest set known by now, or the oldest there is. */
-  private static ElementSet elements(DiagnosisInput input) {
+  static ElementSet elements(DiagnosisInput input) {
     Candidate likeliest = input.candidates().get(input.likeliestCandidate());
     Comparator<ElementSet> byEpoch = Comparator.comparing(ElementSet::epoch);
     return likeliest.sets().stream()

@@ -50,6 +50,12 @@ final class AssessOptions {
     return now == null ? mission.now(Main.of(command).clock()) : now;
   }
 
+  /** Assesses the mission with its journal, and keeps what answers further questions. */
+  Examination examine(MissionRecord mission) {
+    return Assessor.examine(
+        mission.mission(), mission.entries(), request(now(mission)), earth.earth());
+  }
+
   /** Assesses the mission with its journal. */
   Assessment assess(MissionRecord mission) {
     return assess(mission, 0);
@@ -57,9 +63,7 @@ final class AssessOptions {
 
   /** The same with returns followed for so many days; 0 leaves that out. */
   Assessment assess(MissionRecord mission, int recoveryDays) {
-    AssessmentRequest request = request(now(mission));
-    Examination examined =
-        Assessor.examine(mission.mission(), mission.entries(), request, earth.earth());
+    Examination examined = examine(mission);
     Assessment assessment = examined.assessment();
     return recoveryDays == 0
         ? assessment

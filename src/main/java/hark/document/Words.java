@@ -18,6 +18,7 @@ public final class Words {
   private static final DateTimeFormatter CLOCK = utc("HH:mm:ss'Z'");
   private static final DateTimeFormatter YEAR = utc("uuuu");
   private static final DateTimeFormatter DAY = utc("d MMM");
+  private static final DateTimeFormatter MONTH = utc("MMMM uuuu");
   private static final DateTimeFormatter DAY_AND_MINUTE = utc("d MMM HH:mm'Z'");
   private static final DateTimeFormatter YEAR_AND_MINUTE = utc("d MMM uuuu HH:mm'Z'");
 
@@ -35,6 +36,16 @@ public final class Words {
   /** {@code 2 Nov}. */
   static String day(Instant time) {
     return DAY.format(time);
+  }
+
+  /** {@code 2 Nov 2026}. */
+  static String dayAndYear(Instant time) {
+    return DAY.format(time) + " " + YEAR.format(time);
+  }
+
+  /** {@code November 2026}. */
+  static String monthAndYear(Instant time) {
+    return MONTH.format(time);
   }
 
   /** {@code 2026}. */

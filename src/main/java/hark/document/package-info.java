@@ -3,8 +3,9 @@
  *
  * <p>Entry types: {@link hark.document.Headline} (the sentence said aloud, one for terminal and
  * page), {@link hark.document.Brief}, {@link hark.document.RunbookEntry}, {@link
- * hark.document.AssessmentJson}. All are pure: values in, text out; they compute nothing of the
- * domain, they only choose words that follow its numbers. All times are UTC.
+ * hark.document.CasePage}, {@link hark.document.AssessmentJson}. All are pure: values in, text out;
+ * they compute nothing of the domain, they only choose words that follow its numbers. All times are
+ * UTC.
  *
  * <p>Not in this edition: pass sheets, handover and requests as documents of their own, plots.
  */
