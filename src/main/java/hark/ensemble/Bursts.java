@@ -58,6 +58,13 @@ final class Bursts {
     return new Bursts(builder);
   }
 
+  /** Bursts as a pattern has them. */
+  static Bursts of(BurstPattern pattern) {
+    Builder builder = new Builder();
+    pattern.stretches().forEach(builder::add);
+    return new Bursts(builder);
+  }
+
   private static final class Builder {
     private final Member member;
     private final double turnDegPerSecond;
@@ -72,6 +79,12 @@ final class Bursts {
     private int[] stretchBeacon = new int[2];
     private double[] stretchCoherence = new double[2];
 
+    Builder() {
+      member = null;
+      turnDegPerSecond = 0;
+      from = 0;
+    }
+
     Builder(Member member, Body body, double from) {
       this.member = member;
       this.turnDegPerSecond = body.tumbleDegPerSecond();
@@ -84,9 +97,7 @@ final class Bursts {
       double t = Ear.Segments.firstBurstFrom(segment, from);
       while (t <= last && count < MOST) {
         room();
-        double place = (t - from) / HearingTable.STEP_SECONDS;
-        cell[count] = (int) place;
-        beyond[count] = (float) (place - (int) place);
+        place((t - from) / HearingTable.STEP_SECONDS);
         if (!unharmed) {
           lossDb[count] = (float) member.radio().downlinkLossDb(t);
           shiftHz[count] = (float) member.radio().frequencyShiftHz(t);
@@ -94,15 +105,36 @@ final class Bursts {
         count++;
         t += segment.interval();
       }
+      double turn = turnDegPerSecond * segment.interval();
+      close(segment.beacon(), Math.max(0, 1 - turn / Ear.INDEPENDENT_AFTER_DEG));
+    }
+
+    void add(BurstPattern.Stretch stretch) {
+      for (int k = 0; k < stretch.count() && count < MOST; k++) {
+        double t = stretch.firstSeconds() + k * stretch.interval();
+        room();
+        place(t / HearingTable.STEP_SECONDS);
+        lossDb[count] = stretch.lossDb();
+        shiftHz[count] = (float) stretch.shiftHz();
+        count++;
+      }
+      close(stretch.beacon(), stretch.coherence());
+    }
+
+    private void place(double samples) {
+      cell[count] = (int) samples;
+      beyond[count] = (float) (samples - (int) samples);
+    }
+
+    private void close(int beacon, double coherence) {
       if (stretches == stretchEnd.length) {
         stretchEnd = Arrays.copyOf(stretchEnd, 2 * stretches);
         stretchBeacon = Arrays.copyOf(stretchBeacon, 2 * stretches);
         stretchCoherence = Arrays.copyOf(stretchCoherence, 2 * stretches);
       }
-      double turn = turnDegPerSecond * segment.interval();
       stretchEnd[stretches] = count;
-      stretchBeacon[stretches] = segment.beacon();
-      stretchCoherence[stretches] = Math.max(0, 1 - turn / Ear.INDEPENDENT_AFTER_DEG);
+      stretchBeacon[stretches] = beacon;
+      stretchCoherence[stretches] = coherence;
       stretches++;
     }
 

@@ -35,7 +35,14 @@ public final class Diagnosis {
   private final Jackknife jackknife;
   private final Sending sending;
 
-  private Diagnosis(Weighed weighed, Workers workers) {
+  /** Gives bodies beyond now, by body; null for those that carry no weight worth counting. */
+  @FunctionalInterface
+  interface LookAhead {
+    /** By weights of members and times at which a command may be sent. */
+    Body[] of(double[] memberWeight, double[] checkpointSeconds);
+  }
+
+  private Diagnosis(Weighed weighed, LookAhead look, Workers workers) {
     this.input = weighed.input();
     this.weighed = weighed;
     light = weighed.light();
@@ -44,7 +51,7 @@ public final class Diagnosis {
     checkpoints = checkpoints(input, windows);
     double[] likelihood = weighed.likelihood();
     double[] weights = Weights.of(population, likelihood, Weights.NO_GROUP).member();
-    ahead = population.lookAhead(input, light, weights, checkpoints, workers);
+    ahead = look.of(weights, checkpoints);
     for (int m = 0; m < likelihood.length; m++) {
       likelihood[m] = ahead[population.members.get(m).body()] == null ? 0 : likelihood[m];
     }
@@ -63,7 +70,16 @@ public final class Diagnosis {
 
   /** The same under a sky that other diagnoses of the mission at this time may share. */
   public static Diagnosis of(DiagnosisInput input, Sky sky, Workers workers) {
-    return new Diagnosis(Weighed.of(input, sky, workers), workers);
+    Weighed weighed = Weighed.of(input, sky, workers);
+    LookAhead flown =
+        (weights, checkpoints) ->
+            weighed.population().lookAhead(input, weighed.light(), weights, checkpoints, workers);
+    return of(weighed, flown, workers);
+  }
+
+  /** From what was weighed already. */
+  static Diagnosis of(Weighed weighed, LookAhead look, Workers workers) {
+    return new Diagnosis(weighed, look, workers);
   }
 
   /** Share of each object in the hearings of each member. */

@@ -43,9 +43,14 @@ public record DiagnosisInput(
 
   /** The same with another horizon. */
   DiagnosisInput until(Instant otherEnd) {
+    return at(now, otherEnd, evidence);
+  }
+
+  /** The same mission at another time, with another horizon and another record. */
+  public DiagnosisInput at(Instant otherNow, Instant otherEnd, List<Entry> record) {
     return new DiagnosisInput(
         separation,
-        now,
+        otherNow,
         otherEnd,
         body,
         beacons,
@@ -53,7 +58,7 @@ public record DiagnosisInput(
         candidates,
         stations,
         causes,
-        evidence,
+        record,
         earth,
         bodiesPerSet,
         seed);

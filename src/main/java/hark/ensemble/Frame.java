@@ -63,11 +63,14 @@ record Frame(
   /** Whether it was able to say anything at that time. */
   private boolean speaks(Member member, Body body) {
     boolean radiates = member.radio().muteFrom() > seconds;
+    return radiates && !Double.isNaN(at(body).volts()) && maySpeak(body);
+  }
+
+  /** Whether a body sends near that time. */
+  boolean maySpeak(Body body) {
     double early = seconds - SENDS_WITHIN_SECONDS;
     double late = seconds + SENDS_WITHIN_SECONDS;
-    return radiates
-        && !Double.isNaN(at(body).volts())
-        && Ear.Segments.any(body.history().segments(), early, late);
+    return Ear.Segments.any(body.history().segments(), early, late);
   }
 
   private BodyHistory.Probe at(Body body) {

@@ -71,8 +71,18 @@ final class Growth {
 
   /** Adds the members that are drawn whatever the evidence is. */
   void begin() {
+    begin(BODIES_PER_PAIR, DRAWS_PER_SHARED_PAIR);
+  }
+
+  /**
+   * The same with other numbers of rows for pairs, both multiples of the number of groups.
+   *
+   * @param own for pairs whose events both change the electrical system
+   * @param shared for other pairs
+   */
+  void begin(int own, int shared) {
     for (int set = 0; set < sets.size(); set++) {
-      begin(set);
+      begin(set, own, shared);
     }
   }
 
@@ -101,22 +111,22 @@ final class Growth {
     members.set(index, member.withImportance(onset * rarer));
   }
 
-  private void begin(int set) {
+  private void begin(int set, int own, int shared) {
     if (powerful(set).size() < 2) {
       // bodies are there already for the smaller set: every draw costs only its weighing
       boolean pair = sets.get(set).causes().size() == 2;
-      int count = pair ? Math.min(DRAWS_PER_SHARED_PAIR, draws.bodies()) : draws.bodies();
+      int count = pair ? Math.min(shared, draws.bodies()) : draws.bodies();
       for (int draw = 0; draw < count; draw++) {
         add(set, draw);
       }
       return;
     }
     int strata = draws.bodies() / Draws.GROUPS;
-    int stratum = pairs % strata;
-    pairs++;
-    for (int group = 0; group < BODIES_PER_PAIR; group++) {
-      add(set, group + Draws.GROUPS * stratum);
+    for (int k = 0; k < own; k++) {
+      int stratum = (pairs + k / Draws.GROUPS) % strata;
+      add(set, k % Draws.GROUPS + Draws.GROUPS * stratum);
     }
+    pairs += own / Draws.GROUPS;
   }
 
   private List<Integer> powerful(int set) {
@@ -155,8 +165,13 @@ final class Growth {
   }
 
   /** A release that is received frees a stuck antenna. */
-  private RadioTimeline freed(RadioTimeline radio, List<Integer> causes, List<SentCommand> taken) {
-    boolean stuck = causes.stream().map(input.causes()::get).anyMatch(Cause::isReleased);
+  private RadioTimeline freed(RadioTimeline radio, List<Integer> set, List<SentCommand> taken) {
+    return freedBy(taken, radio, set.stream().map(input.causes()::get).toList());
+  }
+
+  /** The radio of a member with these causes after the commands that it takes. */
+  static RadioTimeline freedBy(List<SentCommand> taken, RadioTimeline radio, List<Cause> causes) {
+    boolean stuck = causes.stream().anyMatch(Cause::isReleased);
     RadioTimeline freed = radio;
     for (SentCommand sent : taken) {
       if (stuck && sent.command() == OnboardCommand.RELEASE) {
@@ -217,15 +232,6 @@ final class Growth {
       }
     }
     plan.taken().forEach(sent -> changes.add(sent.arrival()));
-    double now = input.seconds(input.now());
-    SimulationRequest request =
-        new SimulationRequest(
-            now,
-            Population.gridStart(input),
-            Population.GRID_SECONDS,
-            changes,
-            setting.probeSeconds(),
-            new double[] {now});
-    return new Simulation.Job(models[plan.draw()], request);
+    return new Simulation.Job(models[plan.draw()], setting.flight().with(changes));
   }
 }

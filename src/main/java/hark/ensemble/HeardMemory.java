@@ -1,6 +1,7 @@
 package hark.ensemble;
 
 import java.util.concurrent.atomic.AtomicReferenceArray;
+import java.util.function.Function;
 import java.util.function.Supplier;
 
 /**
@@ -8,7 +9,7 @@ import java.util.function.Supplier;
  * whose radio is unharmed through the window share the answer. Two threads may compute the same
  * answer at once; it is the same.
  */
-final class HeardMemory {
+final class HeardMemory implements Remembering {
   private final int bodies;
   private final AtomicReferenceArray<Heard> known;
 
@@ -17,7 +18,22 @@ final class HeardMemory {
     this.known = new AtomicReferenceArray<>(entries * bodies);
   }
 
-  Heard get(int entry, Member member, double until, Supplier<Heard> compute) {
+  @Override
+  public Heard outside(OutsideClue clue, Member member, double until, Supplier<Heard> compute) {
+    return get(clue.entry(), member, until, compute);
+  }
+
+  @Override
+  public Heard ours(ListeningClue clue, Member member, Body body, Function<Bursts, Heard> compute) {
+    SkyWindow window = clue.window();
+    return get(
+        clue.entry(),
+        member,
+        window.to(),
+        () -> compute.apply(Bursts.of(member, body, window.from(), window.to())));
+  }
+
+  private Heard get(int entry, Member member, double until, Supplier<Heard> compute) {
     if (!member.radio().isUnharmedUntil(until)) {
       return compute.get();
     }
@@ -30,8 +46,8 @@ final class HeardMemory {
     return answer;
   }
 
-  /** Forgets a body that has been weighed. */
-  void forget(int body) {
+  @Override
+  public void forget(int body) {
     for (int place = body; place < known.length(); place += bodies) {
       known.set(place, null);
     }

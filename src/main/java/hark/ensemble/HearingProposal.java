@@ -110,7 +110,7 @@ final class HearingProposal {
       if (clue instanceof BodyClue) {
         continue;
       }
-      HearingTable[][] tables = weigher.tables(clue, trials);
+      LazyTables tables = weigher.tables(clue, trials);
       weigher.apply(clue, unharmed, sending, tables, everything);
       if (clue instanceof Sound) {
         weigher.apply(clue, unharmed, sending, tables, heard);

@@ -16,7 +16,16 @@ record Member(
     return new Member(set, draw, body, onsets, changed, radio);
   }
 
+  Member with(RadioTimeline changed) {
+    return new Member(set, draw, body, onsets, importance, changed);
+  }
+
   int group() {
     return Draws.groupOf(draw);
+  }
+
+  /** Which of so many groups of hearings it is weighed at. */
+  int hearings(int groups) {
+    return draw % groups;
   }
 }

@@ -41,6 +41,17 @@ final class NodeState {
     }
   }
 
+  /** Takes over another state of the same nodes and modes. */
+  void copy(NodeState other) {
+    System.arraycopy(other.at, 0, at, 0, at.length);
+    for (int s = 0; s < joint.length; s++) {
+      System.arraycopy(other.health[s], 0, health[s], 0, at.length);
+      for (int m = 0; m < joint[s].length; m++) {
+        System.arraycopy(other.joint[s][m], 0, joint[s][m], 0, at.length);
+      }
+    }
+  }
+
   HearingNodes nodes() {
     return nodes;
   }

@@ -15,6 +15,9 @@ final class OnsetProposal {
 
   private static final double KEPT_PRIOR = 0.1;
 
+  /** Shares before and after the last time that matters, where nothing else is known. */
+  private static final double[] UNTIL = {0.9, 0.1};
+
   private final double[] edges;
   private final double[] density;
   private final double[] cumulative;
@@ -39,6 +42,26 @@ final class OnsetProposal {
     double[] share = {0.15, 0.40, 0.15, 0.18, 0.12};
     density = new double[share.length];
     cumulative = new double[edges.length];
+    fill(share);
+  }
+
+  private OnsetProposal(double untilSeconds) {
+    edges = new double[] {0, inside(untilSeconds, 1), SPAN_SECONDS};
+    density = new double[UNTIL.length];
+    cumulative = new double[edges.length];
+    fill(UNTIL);
+  }
+
+  /**
+   * Evenly up to a time, thinner after it, whatever the evidence is.
+   *
+   * @param untilSeconds the last time that anybody will ask about
+   */
+  static OnsetProposal evenUntil(double untilSeconds) {
+    return new OnsetProposal(untilSeconds);
+  }
+
+  private void fill(double[] share) {
     for (int k = 0; k < share.length; k++) {
       double width = edges[k + 1] - edges[k];
       density[k] = (1 - KEPT_PRIOR) * share[k] / width + KEPT_PRIOR / SPAN_SECONDS;

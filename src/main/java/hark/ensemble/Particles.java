@@ -102,6 +102,10 @@ public final class Particles {
     return source.population().members.get(member[particle]);
   }
 
+  private int hearings(int particle) {
+    return member(particle).hearings(source.nodes().length);
+  }
+
   private Body body(int particle) {
     return source.ahead()[member(particle).body()];
   }
@@ -125,10 +129,10 @@ public final class Particles {
         sender = member[p];
         bursts = Bursts.of(member(p), body(p), window.from(), window.to());
       }
-      HearingTable[][] byWay = tables[group(p)][node[p]];
+      HearingTable[][] byWay = tables[hearings(p)][node[p]];
       if (byWay == null) {
-        byWay = tables(window, ways, groups[group(p)], node[p]);
-        tables[group(p)][node[p]] = byWay;
+        byWay = tables(window, ways, groups[hearings(p)], node[p]);
+        tables[hearings(p)][node[p]] = byWay;
       }
       for (int w = 0; w < byWay.length; w++) {
         double miss = source.ear().miss(bursts, byWay[w], ways.get(w).way())[0];
@@ -180,7 +184,7 @@ public final class Particles {
       tables = new HearingTable[groups.length][][];
       boolean[][] used = new boolean[groups.length][groups[0].count()];
       for (int p = 0; p < count(); p++) {
-        used[group(p)][node[p]] |= mayHear(window, member(p), body(p));
+        used[hearings(p)][node[p]] |= mayHear(window, member(p), body(p));
       }
       for (int g = 0; g < groups.length; g++) {
         tables[g] = new HearingTable[groups[g].count()][];
@@ -208,11 +212,15 @@ public final class Particles {
       if (!mayHear(window, possible, body)) {
         return 0;
       }
-      HearingTable[] byBeacon = tables[group(particle)][node[particle]];
+      HearingTable[] byBeacon = tables[hearings(particle)][node[particle]];
       if (byBeacon == null) {
         byBeacon =
             Tables.of(
-                source.input(), window, listening, source.nodes()[group(particle)], node[particle]);
+                source.input(),
+                window,
+                listening,
+                source.nodes()[hearings(particle)],
+                node[particle]);
       }
       return 1
           - source
@@ -245,7 +253,7 @@ public final class Particles {
    * the sending station's health.
    */
   public double received(int particle, CommandLink link, int repeats) {
-    HearingNodes group = source.nodes()[group(particle)];
+    HearingNodes group = source.nodes()[hearings(particle)];
     int station = link.station();
     List<StationMode> modes = link.modes();
     float[] posterior = source.weighing().modes[station][member[particle]];
@@ -275,8 +283,7 @@ public final class Particles {
    * @param seconds when it was sent: one of the checkpoints
    */
   public List<Branch> branches(List<Integer> particles, double seconds, OnboardCommand command) {
-    int checkpoint = Arrays.binarySearch(source.checkpoints(), seconds);
-    if (checkpoint < 0) {
+    if (Arrays.binarySearch(source.checkpoints(), seconds) < 0) {
       throw new IllegalArgumentException("no checkpoint at " + seconds + " s");
     }
     int[] changed =
@@ -285,7 +292,7 @@ public final class Particles {
             .mapToInt(p -> member(p).body())
             .distinct()
             .toArray();
-    Map<Integer, Body> after = commanded(changed, checkpoint, command);
+    Map<Integer, Body> after = commanded(changed, seconds, command);
     List<Branch> branches = new ArrayList<>();
     for (int p : particles) {
       Member possible = member(p);
@@ -312,16 +319,16 @@ public final class Particles {
         || causes(particle).stream().anyMatch(Cause::isUnfolded);
   }
 
-  private Map<Integer, Body> commanded(int[] bodies, int checkpoint, OnboardCommand command) {
+  private Map<Integer, Body> commanded(int[] bodies, double seconds, OnboardCommand command) {
     Map<Integer, Body> after = new HashMap<>();
     if (bodies.length == 0) {
       return after;
     }
     List<Simulation.Continuation> jobs = new ArrayList<>();
-    for (int b : bodies) {
-      Body body = source.ahead()[b];
-      BodyHistory.Checkpoint from = body.history().checkpoints().get(checkpoint);
-      jobs.add(new Simulation.Continuation(body.model(), bare(body.request()), from));
+    List<BodyHistory.Checkpoint> standing = standing(bodies, seconds);
+    for (int k = 0; k < bodies.length; k++) {
+      Body body = source.ahead()[bodies[k]];
+      jobs.add(new Simulation.Continuation(body.model(), bare(body.request()), standing.get(k)));
     }
     List<BodyHistory> histories = Simulation.branchAll(jobs, source.light(), command);
     for (int k = 0; k < bodies.length; k++) {
@@ -329,6 +336,44 @@ public final class Particles {
       after.put(bodies[k], new Body(job.model(), job.request(), histories.get(k)));
     }
     return after;
+  }
+
+  /** States at a time; bodies that keep none of it are flown there from the one before. */
+  private List<BodyHistory.Checkpoint> standing(int[] bodies, double seconds) {
+    List<BodyHistory.Checkpoint> known = new ArrayList<>();
+    List<Simulation.Continuation> jobs = new ArrayList<>();
+    for (int b : bodies) {
+      Body body = source.ahead()[b];
+      BodyHistory.Checkpoint last = lastBefore(body.history().checkpoints(), seconds);
+      known.add(last);
+      SimulationRequest request =
+          new SimulationRequest(
+              seconds,
+              seconds,
+              body.request().gridStepSeconds(),
+              body.request().events(),
+              new double[0],
+              new double[] {seconds});
+      jobs.add(new Simulation.Continuation(body.model(), request, last));
+    }
+    if (known.get(0).seconds() == seconds) {
+      return known;
+    }
+    return Simulation.resumeAll(jobs, source.light()).stream()
+        .map(history -> history.checkpoints().get(0))
+        .toList();
+  }
+
+  private static BodyHistory.Checkpoint lastBefore(
+      List<BodyHistory.Checkpoint> rising, double seconds) {
+    int last = -1;
+    while (last + 1 < rising.size() && rising.get(last + 1).seconds() <= seconds) {
+      last++;
+    }
+    if (last < 0) {
+      throw new IllegalStateException("no body stands anywhere before " + seconds + " s");
+    }
+    return rising.get(last);
   }
 
   /** The same to its end, with nothing written down on the way: only what it sends is asked for. */

@@ -44,9 +44,21 @@ final class Population {
    * What the simulations must know beside the input.
    *
    * @param proposal where onsets are drawn
-   * @param probeSeconds times of telemetry, rising
+   * @param flight how far every body is flown and what is kept of it; no changes on board
    */
-  record Setting(Illumination light, OnsetProposal proposal, double[] probeSeconds) {}
+  record Setting(Illumination light, OnsetProposal proposal, SimulationRequest flight) {
+    /** Up to now, from where it can go on; probes at the times of telemetry, rising. */
+    static Setting upToNow(
+        DiagnosisInput input, Illumination light, OnsetProposal proposal, double[] probeSeconds) {
+      double now = input.seconds(input.now());
+      double[] checkpoint = {now};
+      return new Setting(
+          light,
+          proposal,
+          new SimulationRequest(
+              now, gridStart(input), GRID_SECONDS, List.of(), probeSeconds, checkpoint));
+    }
+  }
 
   /** Weight of each body: that of the members that share it. */
   double[] bodyWeights(double[] memberWeight) {

@@ -39,6 +39,16 @@ final class RadioTimeline {
     return true;
   }
 
+  /** When the next loss or shift begins after a time, s; positive infinity when none does. */
+  double nextHarmAfter(double seconds) {
+    double next = Double.POSITIVE_INFINITY;
+    for (int k = 0; k < onset.length; k++) {
+      boolean harms = change[k].downlinkLossDb() != 0 || change[k].frequencyShiftHz() != 0;
+      next = harms && onset[k] > seconds ? Math.min(next, onset[k]) : next;
+    }
+    return next;
+  }
+
   double downlinkLossDb(double seconds) {
     double loss = 0;
     for (int k = 0; k < onset.length; k++) {

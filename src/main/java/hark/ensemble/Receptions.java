@@ -2,6 +2,8 @@ package hark.ensemble;
 
 import hark.link.Way;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Computes what members let stations meet, and remembers it for members that share the answer.
@@ -27,12 +29,15 @@ final class Receptions {
 
   private final List<BeaconRadio> beacons;
   private final Ear ear;
-  private final HeardMemory memory;
+  private final Remembering memory;
 
-  Receptions(List<BeaconRadio> beacons, Ear ear, int entries, int bodies) {
+  /** Of silent bodies, by entry: one answer for all of them. */
+  private final Map<Integer, Heard> nothing = new ConcurrentHashMap<>();
+
+  Receptions(List<BeaconRadio> beacons, Ear ear, Remembering memory) {
     this.beacons = beacons;
     this.ear = ear;
-    this.memory = new HeardMemory(entries, bodies);
+    this.memory = memory;
   }
 
   /**
@@ -40,9 +45,13 @@ final class Receptions {
    *
    * @param tables by {@code [mode][beacon]}
    */
-  Heard of(ListeningClue clue, Member member, Body body, HearingTable[][] tables) {
-    return memory.get(
-        clue.entry(), member, clue.window().to(), () -> hear(clue, member, body, tables));
+  Heard of(ListeningClue clue, Member member, Body body, LazyTables tables) {
+    SkyWindow window = clue.window();
+    double until = Math.min(window.to(), member.radio().muteFrom());
+    return until > window.from()
+            && Ear.Segments.any(body.history().segments(), window.from(), until)
+        ? memory.ours(clue, member, body, bursts -> hear(clue, bursts, tables.get()))
+        : nothing.computeIfAbsent(clue.entry(), entry -> Heard.nothing(clue, tables.rows()));
   }
 
   /** Windows in which somebody else may really have listened, by the error of the clock there. */
@@ -59,11 +68,11 @@ final class Receptions {
    *
    * @param tables by {@code [window][beacon]}, for {@link #windows}
    */
-  Heard of(OutsideClue clue, Member member, Body body, HearingTable[][] tables) {
+  Heard of(OutsideClue clue, Member member, Body body, LazyTables tables) {
     SkyWindow[] windows = windows(clue);
     double until = windows[windows.length - 1].to();
-    return memory.get(
-        clue.entry(), member, until, () -> report(clue, windows, member, body, tables));
+    return memory.outside(
+        clue, member, until, () -> report(clue, windows, member, body, tables.get()));
   }
 
   private Heard report(
@@ -90,14 +99,8 @@ final class Receptions {
     memory.forget(body);
   }
 
-  private Heard hear(ListeningClue clue, Member member, Body body, HearingTable[][] tables) {
-    SkyWindow window = clue.window();
-    double until = Math.min(window.to(), member.radio().muteFrom());
+  private Heard hear(ListeningClue clue, Bursts bursts, HearingTable[][] tables) {
     Heard nothing = Heard.nothing(clue, tables.length);
-    if (!Ear.Segments.any(body.history().segments(), window.from(), until)) {
-      return nothing;
-    }
-    Bursts bursts = Bursts.of(member, body, window.from(), window.to());
     double[][] likelihood = new double[tables.length][];
     double[][] outcome = clue.readsNumber() ? new double[tables.length][] : likelihood;
     for (int m = 0; m < tables.length; m++) {

@@ -36,23 +36,38 @@ public final class Sky {
   private static final int MOST_KEPT = 20_000;
 
   private final DiagnosisInput input;
-  private final Map<Span, List<PassGeometry>> kept = new ConcurrentHashMap<>();
+  private final Map<Span, List<PassGeometry>> kept;
   private Optional<Light> light = Optional.empty();
 
-  private Sky(DiagnosisInput input) {
+  private Sky(DiagnosisInput input, Map<Span, List<PassGeometry>> kept) {
     this.input = input;
+    this.kept = kept;
   }
 
   /** The sky of a mission between separation and horizon; evidence, seed and bodies are ignored. */
   public static Sky of(DiagnosisInput input) {
-    return new Sky(input);
+    return new Sky(input, new ConcurrentHashMap<>());
+  }
+
+  /**
+   * The sky of the same mission at another time, under the same sunlight; both know the paths that
+   * either has worked out.
+   */
+  Sky at(DiagnosisInput other) {
+    Sky there = new Sky(other, kept);
+    there.light = Optional.of(light());
+    return there;
   }
 
   /** Shadows and what they leave of the Sun. */
   private record Light(List<Eclipse> eclipses, Illumination illumination) {}
 
-  /** A stretch of time at a station. */
-  private record Span(int station, Instant from, Instant to) {}
+  /**
+   * A stretch of time at a station.
+   *
+   * @param sets index of the element set in use, by candidate
+   */
+  private record Span(int station, Instant from, Instant to, List<Integer> sets) {}
 
   /** Refuses to serve another mission or another time. */
   void requireSame(DiagnosisInput other) {
@@ -134,7 +149,7 @@ public final class Sky {
 
   /** The window from one time to another at a station, with every candidate's path. */
   SkyWindow window(int stationIndex, Instant from, Instant to, List<Optional<Pass>> passes) {
-    Span span = new Span(stationIndex, from, to);
+    Span span = new Span(stationIndex, from, to, sets(from));
     List<PassGeometry> paths = kept.get(span);
     if (paths == null) {
       paths = paths(input.stations().get(stationIndex), from, to);
@@ -143,6 +158,12 @@ public final class Sky {
       }
     }
     return new SkyWindow(stationIndex, input.seconds(from), input.seconds(to), paths, passes);
+  }
+
+  private List<Integer> sets(Instant time) {
+    return input.candidates().stream()
+        .map(candidate -> candidate.sets().indexOf(candidate.setAt(time, input.now())))
+        .toList();
   }
 
   /** The window at any place, with paths as much wider as the clock there may be wrong. */

@@ -21,7 +21,8 @@ record Weighed(
     Clues read = new Clues(input, sky);
     List<Clue> clues = read.all();
     Population.Setting setting =
-        new Population.Setting(sky.illumination(), OnsetProposal.of(input), read.probeSeconds());
+        Population.Setting.upToNow(
+            input, sky.illumination(), OnsetProposal.of(input), read.probeSeconds());
     Growth growth = new Growth(input, setting);
     growth.begin();
     growth.simulate(workers);
@@ -56,7 +57,7 @@ record Weighed(
   /** Share of each object in the hearings of a member. */
   double[] objectShares(int member) {
     double[] shares = new double[input.candidates().size()];
-    HearingNodes group = nodes[population.members.get(member).group()];
+    HearingNodes group = nodes[population.members.get(member).hearings(nodes.length)];
     for (int n = 0; n < group.count(); n++) {
       shares[group.object()[n]] += weighing.nodeShare[member][n];
     }

@@ -29,9 +29,19 @@ final class Weigher {
       int bodies,
       BiFunction<DiagnosisInput, Integer, List<StationMode>> modesOf) {
     this.input = input;
-    this.receptions = new Receptions(input.beacons(), ear, input.evidence().size(), bodies);
+    this.receptions =
+        new Receptions(input.beacons(), ear, new HeardMemory(input.evidence().size(), bodies));
     for (int s = 0; s < input.stations().size(); s++) {
       modes.add(modesOf.apply(input, s));
+    }
+  }
+
+  /** The same with a memory of its own. */
+  Weigher(DiagnosisInput input, Ear ear, Remembering memory) {
+    this.input = input;
+    this.receptions = new Receptions(input.beacons(), ear, memory);
+    for (int s = 0; s < input.stations().size(); s++) {
+      modes.add(StationModes.of(input, s));
     }
   }
 
@@ -54,7 +64,12 @@ final class Weigher {
    * What the nodes of a group would meet, by {@code [mode][beacon]}; empty for clues that are not
    * listening.
    */
-  HearingTable[][] tables(Clue clue, HearingNodes group) {
+  LazyTables tables(Clue clue, HearingNodes group) {
+    int rows = clue instanceof ListeningClue ours ? modes.get(ours.window().station()).size() : 0;
+    return new LazyTables(rows, () -> made(clue, group));
+  }
+
+  private HearingTable[][] made(Clue clue, HearingNodes group) {
     if (clue instanceof OutsideClue outside) {
       SkyWindow[] windows = Receptions.windows(outside);
       HearingTable[][] tables = new HearingTable[windows.length][];
@@ -78,21 +93,49 @@ final class Weigher {
    * Multiplies one clue into the state; returns the chance of its kind of outcome together with all
    * before.
    */
-  double apply(Clue clue, Member member, Body body, HearingTable[][] tables, NodeState state) {
+  double apply(Clue clue, Member member, Body body, LazyTables tables, NodeState state) {
     if (clue instanceof ListeningClue listened) {
-      return listen(listened, receptions.of(listened, member, body, tables), state);
+      return applyHeard(clue, heard(listened, member, body, tables), state);
+    }
+    if (clue instanceof OutsideClue outside) {
+      return applyHeard(clue, heard(outside, member, body, tables), state);
     }
     if (clue instanceof CommandGiven given) {
       command(given, member, body, state);
-    } else if (clue instanceof BodyClue told) {
+      return state.total();
+    }
+    if (clue instanceof BodyClue told) {
       state.multiply(told.likelihood(member, body));
-    } else if (clue instanceof StationClue check) {
+      return state.total();
+    }
+    return applyHeard(clue, null, state);
+  }
+
+  /** What a clue of ours says of a member. */
+  Heard heard(ListeningClue clue, Member member, Body body, LazyTables tables) {
+    return receptions.of(clue, member, body, tables);
+  }
+
+  /** What somebody else's report says of a member. */
+  Heard heard(OutsideClue clue, Member member, Body body, LazyTables tables) {
+    return receptions.of(clue, member, body, tables);
+  }
+
+  /**
+   * As {@link #apply}, for clues that say nothing of the body itself; such as do leave the state.
+   *
+   * @param heard where somebody listened, what the clue says of the member
+   */
+  double applyHeard(Clue clue, Heard heard, NodeState state) {
+    if (clue instanceof ListeningClue listened) {
+      return listen(listened, heard, state);
+    }
+    if (clue instanceof StationClue check) {
       return check(check, state);
-    } else if (clue instanceof OutsideClue outside) {
-      double[] likelihood = receptions.of(outside, member, body, tables).likelihood()[0];
-      state.multiplyNodes(n -> likelihood[n]);
-    } else {
-      NodeClue known = (NodeClue) clue;
+    }
+    if (clue instanceof OutsideClue) {
+      state.multiplyNodes(n -> heard.likelihood()[0][n]);
+    } else if (clue instanceof NodeClue known) {
       state.multiplyNodes(n -> known.likelihood(state.nodes(), n));
     }
     return state.total();

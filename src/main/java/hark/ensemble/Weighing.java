@@ -1,18 +1,20 @@
 package hark.ensemble;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Evidence weighed: the likelihood of every member at every node of its group, entry by entry in
  * the order of time.
  */
 final class Weighing {
-  private final Population population;
-  private final List<Clue> clues;
+  final Population population;
+  final List<Clue> clues;
   private final HearingNodes[] nodes;
-  private final Weigher weigher;
-  private HearingTable[][][][] tables = new HearingTable[0][][][];
+  final Weigher weigher;
+  private final LazyTables[][] tables;
 
   /** Likelihood of the first i entries that weigh, by {@code [i][member]}; row 0 is all ones. */
   final double[][] prefix;
@@ -41,6 +43,12 @@ final class Weighing {
     this.clues = clues;
     this.nodes = nodes;
     this.weigher = weigher;
+    tables = new LazyTables[clues.size()][nodes.length];
+    for (int clue = 0; clue < tables.length; clue++) {
+      for (int group = 0; group < nodes.length; group++) {
+        tables[clue][group] = weigher.tables(clues.get(clue), nodes[group]);
+      }
+    }
     int members = population.members.size();
     prefix = new double[clues.size() + 1][members];
     outcome = new double[clues.size()][members];
@@ -50,15 +58,31 @@ final class Weighing {
   }
 
   void run(Workers workers) {
-    tables = new HearingTable[clues.size()][nodes.length][][];
     workers.each(
         clues.size() * nodes.length,
-        index -> {
-          int clue = index / nodes.length;
-          int group = index % nodes.length;
-          tables[clue][group] = weigher.tables(clues.get(clue), nodes[group]);
-        });
+        index -> tables[index / nodes.length][index % nodes.length].get());
     weighFrom(0, workers);
+  }
+
+  /**
+   * The same for members of which many let stations hear the same, with tables made only where
+   * something is not remembered.
+   */
+  void runShared(Workers workers) {
+    if (!SharedPaths.mayShare(clues)) {
+      weighFrom(0, workers);
+      return;
+    }
+    workers.each(nodes.length, group -> pathsOf(group).run());
+  }
+
+  private SharedPaths pathsOf(int group) {
+    int[] own =
+        IntStream.range(0, population.members.size())
+            .filter(m -> population.members.get(m).hearings(nodes.length) == group)
+            .toArray();
+    LazyTables[] met = Arrays.stream(tables).map(row -> row[group]).toArray(LazyTables[]::new);
+    return new SharedPaths(this, nodes[group], met, own);
   }
 
   /** Body by body, so that what its members share is remembered only while they are weighed. */
@@ -80,7 +104,7 @@ final class Weighing {
   Weighing extended(Population grown, Weigher with, Workers workers) {
     int known = population.members.size();
     Weighing more = new Weighing(works.length, grown, clues, nodes, with);
-    more.tables = tables;
+    System.arraycopy(tables, 0, more.tables, 0, tables.length);
     copy(prefix, more.prefix, known);
     copy(outcome, more.outcome, known);
     System.arraycopy(nodeShare, 0, more.nodeShare, 0, known);
@@ -101,10 +125,10 @@ final class Weighing {
   private void weigh(int index) {
     Member member = population.members.get(index);
     Body body = population.bodies.get(member.body());
-    NodeState state = weigher.begin(nodes[member.group()]);
+    NodeState state = weigher.begin(nodes[member.hearings(nodes.length)]);
     prefix[0][index] = state.total();
     for (int c = 0; c < clues.size(); c++) {
-      HearingTable[][] met = tables[c][member.group()];
+      LazyTables met = tables[c][member.hearings(nodes.length)];
       outcome[c][index] = weigher.apply(clues.get(c), member, body, met, state);
       prefix[c + 1][index] = state.total();
     }

@@ -57,6 +57,18 @@ public record SimulationRequest(
     }
   }
 
+  /** The same with other changes. */
+  public SimulationRequest with(List<TimedChange> changes) {
+    return new SimulationRequest(
+        endSeconds,
+        gridStartSeconds,
+        gridStepSeconds,
+        changes,
+        probeSeconds,
+        checkpointSeconds,
+        longestStepSeconds);
+  }
+
   /** Grid points that one history may have. */
   private static final int MOST_GRID_POINTS = 10_000_000;
 
