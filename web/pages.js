@@ -13,6 +13,7 @@
 /** @type {Entry[]} */
 export const PAGES = [
   { hash: '', name: 'Now', digit: '1', sheets: ['css/now.css'], load: () => import('./now.js') },
+  { hash: 'passes', name: 'Passes', digit: '2', sheets: ['css/passes.css'], load: () => import('./passes.js') },
   { hash: 'pass', name: '', digit: '', under: 'passes', sheets: ['css/pass.css'], load: () => import('./pass.js') },
   { hash: 'energy', name: 'Energy', digit: '3', sheets: ['css/energy.css'], load: () => import('./energy.js') },
   { hash: 'causes', name: 'Causes', digit: '4', sheets: ['css/causes.css'], load: () => import('./causes.js') },

@@ -22,6 +22,8 @@ export const GLOSSARY = {
   band: { word: 'quantile band', means: 'Where the middle half, or nine in ten, of all that is still possible lies. It is a spread of what may be, not an error of reckoning.' },
   median: { word: 'median', means: 'Half of what is still possible lies below it, half above.' },
   error: { word: '±', means: 'The standard error of the sampling: by so much the figure would wander if the same question were simulated anew. Not knowing the spacecraft is another matter and is in the figure itself.' },
+  'by-horizon': { word: 'by the horizon', means: 'The chance of at least one sound within the days ahead, if this is done here and the plan is followed elsewhere.' },
+  threshold: { word: 'last hour of the plan', means: 'Hours are given to windows in the order of what they bring. This is what the last of them brings; a window that brings less is left out.' },
   hazard: { word: 'hazard', means: 'The chance that the first sound comes later than had nothing been sent, or never within the days ahead.' },
   reach: { word: 'would reach', means: 'The chance that a command sent in this window is received and carried out.' },
   prior: { word: 'prior', means: 'What was judged likely before anything was written down.' },

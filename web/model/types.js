@@ -14,7 +14,7 @@
  * @typedef {{id: string, station: string, aos: string, culmination: string, los: string,
  *   maxElevationDeg: number, geometry: Geometry[], beaconOn: number, beaconOnError: number,
  *   socP25: number, socP50: number, socP75: number, minutesSinceSunrise: number,
- *   unattended: boolean, planned: string|null, options: Option[]}} Window
+ *   unattended: boolean, planned: string|null, options: Option[], notAvailable?: string|null}} Window
  * @typedef {{time: string, socP05: number, socP25: number, socP50: number, socP75: number,
  *   socP95: number, transmitting: number, sunlit: number}} EnergyPoint
  * @typedef {{probability: number, p10: string|null, p50: string|null, p90: string|null,

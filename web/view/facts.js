@@ -1,6 +1,6 @@
 // @ts-check
 import { html } from 'lit-html';
-import { clockSeconds, ms, span } from '../model/time.js';
+import { HOUR, clockSeconds, countdown, ms, span } from '../model/time.js';
 import { degrees, hours, percentError, percentRange } from '../model/numbers.js';
 import { next, shownOption } from '../model/windows.js';
 import { term } from './term.js';
@@ -16,7 +16,7 @@ export function facts(s) {
   const wait = ms(w.aos) - s.now;
   return html`
     <dl class="facts">
-      ${fact(`${clockSeconds(w.aos)}, ${degrees(w.maxElevationDeg)}`, `${w.station}${rising}, ${wait > 0 ? `in ${span(wait)}` : 'now'}`, s, 'window')}
+      ${fact(`${clockSeconds(w.aos)}, ${degrees(w.maxElevationDeg)}`, `${w.station}${rising}, ${wait > HOUR ? `in ${span(wait)}` : wait > 0 ? `in ${countdown(wait)}` : `now, ${countdown(ms(w.los) - s.now)} left`}`, s, 'window')}
       ${fact(percentError(w.beaconOn, w.beaconOnError), term('beacon-on'), s, 'beacon')}
       ${option ? fact(percentError(option.heardThisPass, option.heardThisPassError), term('heard'), s, 'heard') : ''}
       ${fact(percentRange(w.socP25, w.socP75), html`battery, ${term('band', 'middle half')}`, s, 'battery')}

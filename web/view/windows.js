@@ -41,7 +41,7 @@ function windowView(w, s, act) {
         <span class="what">${w.planned ? option?.title : html`<span class="soft">nothing planned; best: ${lower(option?.title ?? '')}</span>`}</span>
         <span class="odds">${option ? percent(option.heardThisPass) : ''}<span class="unseen"> chance to hear it</span></span>
       </summary>
-      <p class="soft">Beacon on ${percentError(w.beaconOn, w.beaconOnError)}, battery ${percentRange(w.socP25, w.socP75)}, ${sunrise(w)}.</p>
+      <p class="soft">Beacon on ${percentError(w.beaconOn, w.beaconOnError)}, battery ${percentRange(w.socP25, w.socP75)}, ${sunrise(w)}. <a href=${`#pass/${encodeURIComponent(w.id)}`}>sit through it</a></p>
       <ol class="options">${[...w.options].sort((x, y) => x.rank - y.rank).map((o) => optionView(o, w, s, act))}</ol>
     </details></li>`;
 }

@@ -2,6 +2,7 @@ package hark.console;
 
 import hark.assessment.Assessment.ProcedureView;
 import hark.assessment.Assessment.Window;
+import hark.document.WindowTable;
 import java.util.Optional;
 
 /** What the page asks to sit through a pass: where to point, what to do. */
@@ -18,6 +19,7 @@ final class PassApi {
   Routes into(Routes routes) {
     return routes
         .on("GET", "/api/windows/{id}/pass", (path, body) -> pass(path.get("id")))
+        .on("GET", "/api/passes.csv", (path, body) -> table())
         .on("GET", "/api/procedures/{id}/steps", (path, body) -> steps(path.get("id")));
   }
 
@@ -37,6 +39,16 @@ final class PassApi {
                     "there is no window '" + id + "' ahead",
                     id,
                     "it may be over; passes that are over stand in the record"));
+  }
+
+  private Reply table() {
+    return revisions
+        .current()
+        .map(
+            now ->
+                Reply.file(
+                    "text/csv;charset=utf-8", "passes.csv", WindowTable.csv(now.assessment())))
+        .orElseGet(() -> Reply.problem(503, "the first answer is not there yet", "", ""));
   }
 
   private Reply steps(String id) {
