@@ -8,6 +8,7 @@ import hark.power.SimulationRequest;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -253,6 +254,16 @@ public final class Particles {
    * the sending station's health.
    */
   public double received(int particle, CommandLink link, int repeats) {
+    return received(particle, member(particle), body(particle), link, repeats);
+  }
+
+  /** The same for a possibility that already received a command. */
+  public double received(int particle, Branch branch, CommandLink link, int repeats) {
+    return received(particle, branch.member, branch.body, link, repeats);
+  }
+
+  private double received(
+      int particle, Member possible, Body body, CommandLink link, int repeats) {
     HearingNodes group = source.nodes()[hearings(particle)];
     int station = link.station();
     List<StationMode> modes = link.modes();
@@ -270,8 +281,7 @@ public final class Particles {
       }
       sum +=
           share
-              * link.received(
-                  member(particle), body(particle), group, node[particle], modes.get(m), repeats);
+              * link.received(possible, body, group, node[particle], modes.get(m), repeats);
     }
     return sum;
   }
@@ -283,6 +293,16 @@ public final class Particles {
    * @param seconds when it was sent: one of the checkpoints
    */
   public List<Branch> branches(List<Integer> particles, double seconds, OnboardCommand command) {
+    return branches(particles, seconds, command, false);
+  }
+
+  /**
+   * The same.
+   *
+   * @param keep states at all later sending times, so that {@link #further} can go on
+   */
+  public List<Branch> branches(
+      List<Integer> particles, double seconds, OnboardCommand command, boolean keep) {
     if (Arrays.binarySearch(source.checkpoints(), seconds) < 0) {
       throw new IllegalArgumentException("no checkpoint at " + seconds + " s");
     }
@@ -292,7 +312,7 @@ public final class Particles {
             .mapToInt(p -> member(p).body())
             .distinct()
             .toArray();
-    Map<Integer, Body> after = commanded(changed, seconds, command);
+    Map<Integer, Body> after = commanded(changed, seconds, command, keep);
     List<Branch> branches = new ArrayList<>();
     for (int p : particles) {
       Member possible = member(p);
@@ -301,6 +321,49 @@ public final class Particles {
       branches.add(new Branch(freed ? freed(possible, seconds) : possible, body));
     }
     return branches;
+  }
+
+  /**
+   * What becomes of possibilities that already received commands when they receive another one.
+   *
+   * @param before in the order of the particles, made with states kept
+   * @param seconds when it is sent: one of the checkpoints, after those of the commands before
+   */
+  public List<Branch> further(
+      List<Integer> particles, List<Branch> before, double seconds, OnboardCommand command) {
+    IdentityHashMap<Body, Body> after = new IdentityHashMap<>();
+    for (int k = 0; k < before.size(); k++) {
+      if (changesBody(particles.get(k), command)) {
+        after.put(before.get(k).body, before.get(k).body);
+      }
+    }
+    List<Body> changed = List.copyOf(after.keySet());
+    if (!changed.isEmpty()) {
+      List<Simulation.Continuation> jobs =
+          changed.stream().map(body -> onwards(body, seconds)).toList();
+      List<BodyHistory> histories = Simulation.branchAll(jobs, source.light(), command);
+      for (int k = 0; k < changed.size(); k++) {
+        Simulation.Continuation job = jobs.get(k);
+        after.put(changed.get(k), new Body(job.model(), job.request(), histories.get(k)));
+      }
+    }
+    boolean freed = command == OnboardCommand.RELEASE;
+    return before.stream()
+        .map(
+            branch ->
+                new Branch(
+                    freed ? freed(branch.member, seconds) : branch.member,
+                    after.getOrDefault(branch.body, branch.body)))
+        .toList();
+  }
+
+  private Simulation.Continuation onwards(Body body, double seconds) {
+    BodyHistory.Checkpoint from =
+        body.history().checkpoints().stream()
+            .filter(point -> point.seconds() == seconds)
+            .findFirst()
+            .orElseThrow(() -> new IllegalArgumentException("no checkpoint at " + seconds + " s"));
+    return new Simulation.Continuation(body.model(), keeping(body.request(), seconds), from);
   }
 
   private static Member freed(Member stowed, double seconds) {
@@ -319,7 +382,8 @@ public final class Particles {
         || causes(particle).stream().anyMatch(Cause::isUnfolded);
   }
 
-  private Map<Integer, Body> commanded(int[] bodies, double seconds, OnboardCommand command) {
+  private Map<Integer, Body> commanded(
+      int[] bodies, double seconds, OnboardCommand command, boolean keep) {
     Map<Integer, Body> after = new HashMap<>();
     if (bodies.length == 0) {
       return after;
@@ -328,7 +392,9 @@ public final class Particles {
     List<BodyHistory.Checkpoint> standing = standing(bodies, seconds);
     for (int k = 0; k < bodies.length; k++) {
       Body body = source.ahead()[bodies[k]];
-      jobs.add(new Simulation.Continuation(body.model(), bare(body.request()), standing.get(k)));
+      SimulationRequest request =
+          keep ? keeping(body.request(), seconds) : bare(body.request());
+      jobs.add(new Simulation.Continuation(body.model(), request, standing.get(k)));
     }
     List<BodyHistory> histories = Simulation.branchAll(jobs, source.light(), command);
     for (int k = 0; k < bodies.length; k++) {
@@ -381,6 +447,14 @@ public final class Particles {
     double end = request.endSeconds();
     return new SimulationRequest(
         end, end, request.gridStepSeconds(), request.events(), new double[0], new double[0]);
+  }
+
+  /** The same with the states kept at which later commands may be sent. */
+  private SimulationRequest keeping(SimulationRequest request, double seconds) {
+    double end = request.endSeconds();
+    double[] later = Arrays.stream(source.checkpoints()).filter(t -> t > seconds).toArray();
+    return new SimulationRequest(
+        end, end, request.gridStepSeconds(), request.events(), new double[0], later);
   }
 
   private List<Cause> causes(int particle) {

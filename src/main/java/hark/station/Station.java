@@ -16,6 +16,7 @@ import java.util.Optional;
  *     or by hand
  * @param doubts how far all this may be wrong
  * @param cost what it costs to sit there
+ * @param use when it may be used
  */
 public record Station(
     Site site,
@@ -24,7 +25,20 @@ public record Station(
     Optional<Transmit> transmit,
     Optional<Rotator> rotator,
     StationDoubts doubts,
-    Cost cost) {
+    Cost cost,
+    Use use) {
+
+  /** A station that may be used at any time. */
+  public Station(
+      Site site,
+      HorizonMask mask,
+      Receive receive,
+      Optional<Transmit> transmit,
+      Optional<Rotator> rotator,
+      StationDoubts doubts,
+      Cost cost) {
+    this(site, mask, receive, transmit, rotator, doubts, cost, Use.ALWAYS);
+  }
 
   /** A station with the usual doubts and an antenna that points without fail. */
   public Station(
@@ -105,9 +119,30 @@ public record Station(
    * Leave to transmit. Hark gates command options by it and defers to its holder.
    *
    * @param bandsMhz rows of (lowest, highest) frequency, MHz
+   * @param silent when nothing may be sent all the same
    */
   public record Licence(
-      String holder, List<double[]> bandsMhz, Optional<Instant> until, List<String> mayAuthorise) {}
+      String holder,
+      List<double[]> bandsMhz,
+      Optional<Instant> until,
+      List<String> mayAuthorise,
+      Rota silent) {
+    /** A licence without times of silence. */
+    public Licence(
+        String holder, List<double[]> bandsMhz, Optional<Instant> until, List<String> mayAuthorise) {
+      this(holder, bandsMhz, until, mayAuthorise, Rota.NEVER);
+    }
+
+    /** True when it still holds at a time. */
+    public boolean holdsAt(Instant time) {
+      return until.map(end -> !end.isBefore(time)).orElse(true);
+    }
+
+    /** True when a frequency lies in one of its bands. */
+    public boolean covers(double megahertz) {
+      return bandsMhz.stream().anyMatch(band -> band[0] <= megahertz && megahertz <= band[1]);
+    }
+  }
 
   /**
    * Hours of people's time.
@@ -115,6 +150,31 @@ public record Station(
    * @param sessionHours set-up of a sitting, h
    * @param passHours each pass attended, h
    * @param nightFactor multiplies both when the pass falls between 22 and 06 local solar time
+   * @param authorityHours for each transmission: asking who may authorise it, h
    */
-  public record Cost(double sessionHours, double passHours, double nightFactor) {}
+  public record Cost(
+      double sessionHours, double passHours, double nightFactor, double authorityHours) {
+    /** Asking for leave to send costs nothing. */
+    public Cost(double sessionHours, double passHours, double nightFactor) {
+      this(sessionHours, passHours, nightFactor, 0);
+    }
+  }
+
+  /**
+   * When it may be used.
+   *
+   * @param available at which times
+   * @param hoursPerWeek of its antenna in a calendar week, h; infinite when nobody counts them
+   */
+  public record Use(Availability available, double hoursPerWeek) {
+    /** At any time. */
+    public static final Use ALWAYS = new Use(Availability.ALWAYS, Double.POSITIVE_INFINITY);
+
+    /** Refuses hours that are not positive. */
+    public Use {
+      if (!(hoursPerWeek > 0)) {
+        throw new IllegalArgumentException(hoursPerWeek + " hours a week");
+      }
+    }
+  }
 }
