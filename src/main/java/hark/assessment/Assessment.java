@@ -270,6 +270,7 @@ public record Assessment(
    * @param minutesSinceSunrise at culmination, minutes on board since the end of shadow; negative
    *     values mean in shadow
    * @param planned id of the planned procedure, or empty
+   * @param notAvailable why nobody may sit there then, in words; empty when somebody may
    */
   public record Window(
       String id,
@@ -287,7 +288,46 @@ public record Assessment(
       double minutesSinceSunrise,
       boolean unattended,
       Optional<String> planned,
-      List<Option> options) {}
+      List<Option> options,
+      Optional<String> notAvailable) {
+    /** A window in which the station may be used. */
+    public Window(
+        String id,
+        String station,
+        Instant aos,
+        Instant culmination,
+        Instant los,
+        double maxElevationDeg,
+        List<Geometry> geometry,
+        double beaconOn,
+        double beaconOnError,
+        double socP25,
+        double socP50,
+        double socP75,
+        double minutesSinceSunrise,
+        boolean unattended,
+        Optional<String> planned,
+        List<Option> options) {
+      this(
+          id,
+          station,
+          aos,
+          culmination,
+          los,
+          maxElevationDeg,
+          geometry,
+          beaconOn,
+          beaconOnError,
+          socP25,
+          socP50,
+          socP75,
+          minutesSinceSunrise,
+          unattended,
+          planned,
+          options,
+          Optional.empty());
+    }
+  }
 
   /** One candidate's pass in a window. */
   public record Geometry(
@@ -308,6 +348,7 @@ public record Assessment(
    * @param reach probability that a command would be received and could matter; empty for options
    *     that send nothing
    * @param rank 1 is best
+   * @param cautions for whoever decides on it in this window, beside those of the procedure
    */
   public record Option(
       String procedure,
@@ -320,7 +361,36 @@ public record Assessment(
       double hazard,
       Optional<Double> reach,
       int rank,
-      String why) {}
+      String why,
+      List<String> cautions) {
+    /** An option that needs no caution of its own. */
+    public Option(
+        String procedure,
+        String title,
+        double heardThisPass,
+        double heardThisPassError,
+        double heardByHorizon,
+        double informationBits,
+        double costHours,
+        double hazard,
+        Optional<Double> reach,
+        int rank,
+        String why) {
+      this(
+          procedure,
+          title,
+          heardThisPass,
+          heardThisPassError,
+          heardByHorizon,
+          informationBits,
+          costHours,
+          hazard,
+          reach,
+          rank,
+          why,
+          List.of());
+    }
+  }
 
   /** What to do over the horizon. */
   public record Plan(

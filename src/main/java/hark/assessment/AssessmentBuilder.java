@@ -55,7 +55,8 @@ final class AssessmentBuilder {
 
   Assessment build(List<EnergyFan.Point> fan, EnergyView energy) {
     CauseViews causes = new CauseViews(mission, diagnosis, plan, workers);
-    WindowViews windows = new WindowViews(diagnosis, plan, fan, workers);
+    WindowViews windows =
+        new WindowViews(diagnosis, plan, fan, Neighbours.of(mission, diagnosis), workers);
     return new Assessment(
         mission.name(),
         request.now(),

@@ -59,8 +59,7 @@ public final class Assessor {
         request.threads(),
         workers -> {
           Diagnosis diagnosis = Diagnosis.of(input(mission, evidence, request, earth), workers);
-          double hours = mission.crewHoursPerWeek() * request.horizonDays() / 7;
-          PlanSettings settings = new PlanSettings(hours, mission.hazardLimit());
+          PlanSettings settings = settings(mission, evidence, request.now());
           PlanOutcome plan = Planner.plan(diagnosis, mission.procedures(), settings, workers);
           List<EnergyFan.Point> fan = diagnosis.energy(workers);
           EnergyView view = EnergyView.of(diagnosis, fan);
@@ -70,8 +69,14 @@ public final class Assessor {
           EnergyDesk energy = EnergyDesk.of(mission, diagnosis, view, request.threads());
           CaseDesk goingOn =
               new CaseDesk(mission, diagnosis, plan, assessment, energy, request.threads());
-          return new Examination(assessment, energy, goingOn);
+          return new Examination(assessment, energy, goingOn, PlanDesk.of(assessment, plan));
         });
+  }
+
+  /** What a plan must keep to: the mission's limits, and this week's hours that are gone. */
+  static PlanSettings settings(Mission mission, List<Entry> evidence, Instant now) {
+    return new PlanSettings(mission.crewHoursPerWeek(), mission.hazardLimit())
+        .spent(SpentHours.of(mission.stations(), evidence, now));
   }
 
   /** Only what concerns the electrical system: the diagnosis without the plan. */

@@ -24,9 +24,16 @@ final class WindowViews {
   private final DiagnosisInput input;
   private final PlanOutcome plan;
   private final List<EnergyFan.Point> fan;
+  private final Neighbours neighbours;
   private final List<Assessment.Window> views = new ArrayList<>();
 
-  WindowViews(Diagnosis diagnosis, PlanOutcome plan, List<EnergyFan.Point> fan, Workers workers) {
+  WindowViews(
+      Diagnosis diagnosis,
+      PlanOutcome plan,
+      List<EnergyFan.Point> fan,
+      Neighbours neighbours,
+      Workers workers) {
+    this.neighbours = neighbours;
     this.diagnosis = diagnosis;
     this.input = diagnosis.input();
     this.plan = plan;
@@ -71,7 +78,11 @@ final class WindowViews {
         minutesSinceSunrise(main.culmination()),
         station.receive().unattended(),
         Optional.ofNullable(plan.choices().get(w)).map(Procedure::id),
-        options(w));
+        options(w),
+        station
+            .use()
+            .available()
+            .against(input.instant(window.from()), input.instant(window.to())));
   }
 
   private static List<Assessment.Geometry> geometry(SkyWindow window) {
@@ -131,7 +142,10 @@ final class WindowViews {
               value.hazard(),
               value.reach(),
               list.size() + 1,
-              Why.sentence(value, plan.options().get(w), input.end())));
+              Why.sentence(value, plan.options().get(w), input.end()),
+              value.option().sends()
+                  ? neighbours.cautions(diagnosis.windows().get(w))
+                  : List.of()));
     }
     return list;
   }

@@ -28,6 +28,9 @@ final class Words {
   private static final DateTimeFormatter DATE_AND_YEAR =
       DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
 
+  private static final DateTimeFormatter DATE_AND_MINUTE =
+      DateTimeFormatter.ofPattern("d MMM HH:mm'Z'", Locale.ENGLISH);
+
   private Words() {}
 
   static String date(Instant time) {
@@ -36,6 +39,10 @@ final class Words {
 
   static String dateAndYear(Instant time) {
     return DATE_AND_YEAR.format(time.atOffset(ZoneOffset.UTC));
+  }
+
+  static String dateAndMinute(Instant time) {
+    return DATE_AND_MINUTE.format(time.atOffset(ZoneOffset.UTC));
   }
 
   static String seconds(Instant time) {

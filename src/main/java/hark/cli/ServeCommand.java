@@ -136,7 +136,10 @@ final class ServeCommand implements Callable<Integer> {
   }
 
   private static MissionModel.Worked worked(Examination examination) {
-    return new MissionModel.Worked(examination.assessment(), Optional.of(examination.energy()));
+    return new MissionModel.Worked(
+        examination.assessment(),
+        Optional.of(examination.energy()),
+        Optional.of(examination.plan()));
   }
 
   private AssessmentRequest request(Instant now) {

@@ -2,6 +2,7 @@ package hark.console;
 
 import hark.assessment.Assessment;
 import hark.assessment.Assessment.Window;
+import hark.assessment.PlanDesk;
 import hark.evidence.Entry;
 import hark.journal.Journal;
 import java.time.Instant;
@@ -74,8 +75,14 @@ public interface ConsoleModel {
    * An assessment and what answers questions about its electrical system.
    *
    * @param energy empty when nobody can answer them
+   * @param plan answers questions about the plan; empty when nobody can
    */
-  record Answer(Assessment assessment, Optional<EnergyQuestions> energy) {}
+  record Answer(Assessment assessment, Optional<EnergyQuestions> energy, Optional<PlanDesk> plan) {
+    /** Without anybody who answers for the plan. */
+    Answer(Assessment assessment, Optional<EnergyQuestions> energy) {
+      this(assessment, energy, Optional.empty());
+    }
+  }
 
   /**
    * A piece of sky.

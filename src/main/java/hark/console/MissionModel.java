@@ -3,6 +3,7 @@ package hark.console;
 import hark.assessment.Assessment;
 import hark.assessment.Assessment.Window;
 import hark.assessment.EnergyDesk;
+import hark.assessment.PlanDesk;
 import hark.document.MissionFacts;
 import hark.evidence.Entry;
 import hark.evidence.EvidenceBook;
@@ -48,8 +49,14 @@ public final class MissionModel implements ConsoleModel {
    * An assessment as it was worked out.
    *
    * @param desk answers questions about its electrical system; empty when there is none
+   * @param plan answers questions about its plan; empty when there is none
    */
-  public record Worked(Assessment assessment, Optional<EnergyDesk> desk) {}
+  public record Worked(Assessment assessment, Optional<EnergyDesk> desk, Optional<PlanDesk> plan) {
+    /** Without anybody who answers for the plan. */
+    public Worked(Assessment assessment, Optional<EnergyDesk> desk) {
+      this(assessment, desk, Optional.empty());
+    }
+  }
 
   /** Makes an assessment from a mission's whole record at a time; pure. */
   @FunctionalInterface
@@ -115,7 +122,7 @@ public final class MissionModel implements ConsoleModel {
     Worked worked = assessing.assess(mission, entries, now);
     Optional<EnergyQuestions> energy =
         worked.desk().flatMap(desk -> folder.map(files -> new MissionEnergy(desk, files)));
-    Answer answer = new Answer(worked.assessment(), energy);
+    Answer answer = new Answer(worked.assessment(), energy, worked.plan());
     last = Optional.of(new Known(entries, answer));
     return answer;
   }

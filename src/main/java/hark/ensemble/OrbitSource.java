@@ -10,9 +10,19 @@ import java.util.Map;
  * @param sets newest first for each object
  * @param alongTrack spread of the along-track error
  * @param candidates object id to prior weight; what is missing to 1 belongs to none of them
+ * @param listensMhz by object, the bands (lowest, highest) in which another crew's receiver listens
+ *     there, MHz; one that is not named may listen anywhere
  */
 public record OrbitSource(
-    List<ElementSet> sets, AlongTrack alongTrack, Map<String, Double> candidates) {
+    List<ElementSet> sets,
+    AlongTrack alongTrack,
+    Map<String, Double> candidates,
+    Map<String, List<double[]>> listensMhz) {
+  /** A source whose neighbours may listen anywhere. */
+  public OrbitSource(List<ElementSet> sets, AlongTrack alongTrack, Map<String, Double> candidates) {
+    this(sets, alongTrack, candidates, Map.of());
+  }
+
   /** σ² = initial² + (perDay·d)² + (perDay2·d²)², s, with d the age of the set in days. */
   public record AlongTrack(double initialSeconds, double perDaySeconds, double perDay2Seconds) {
     /**

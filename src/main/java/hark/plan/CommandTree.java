@@ -1,9 +1,9 @@
 package hark.plan;
 
 import hark.ensemble.CommandLink;
-import hark.ensemble.Diagnosis;
 import hark.ensemble.Listening;
 import hark.ensemble.Particles;
+import hark.ensemble.SkyWindow;
 import hark.power.OnboardCommand;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -20,7 +20,7 @@ final class CommandTree implements PlanProblem.CommandRows {
   /** Less likely than this is not followed. */
   private static final double NOT_WORTH = 1e-3;
 
-  private final Diagnosis diagnosis;
+  private final List<SkyWindow> windows;
   private final Particles sample;
   private final Chances all;
   private final int stride;
@@ -43,12 +43,12 @@ final class CommandTree implements PlanProblem.CommandRows {
    * @param stride of the sample among all possibilities; odd, so that both halves are in it
    */
   CommandTree(
-      Diagnosis diagnosis,
+      List<SkyWindow> windows,
       Particles particles,
       Chances all,
       int stride,
       List<List<WindowOption>> options) {
-    this.diagnosis = diagnosis;
+    this.windows = windows;
     this.sample = particles.thinned(stride);
     this.all = all;
     this.stride = stride;
@@ -83,11 +83,9 @@ final class CommandTree implements PlanProblem.CommandRows {
   private List<Leaf> after(List<PlanProblem.Sent> sent, int half) {
     PlanProblem.Sent last = sent.get(sent.size() - 1);
     Procedure.Command command =
-        (Procedure.Command)
-            options.get(last.window()).get(last.move()).procedure().change();
-    CommandLink link = sample.commandLink(diagnosis.windows().get(last.window()));
-    double works =
-        command.command() == OnboardCommand.RELEASE ? CommandLink.RELEASE_WORKS : 1;
+        (Procedure.Command) options.get(last.window()).get(last.move()).procedure().change();
+    CommandLink link = sample.commandLink(windows.get(last.window()), command.anyCounter());
+    double works = command.command() == OnboardCommand.RELEASE ? CommandLink.RELEASE_WORKS : 1;
     List<Leaf> next = new ArrayList<>();
     List<Leaf> fresh = new ArrayList<>();
     List<Leaf> turned = new ArrayList<>();
@@ -187,7 +185,6 @@ final class CommandTree implements PlanProblem.CommandRows {
 
   private Particles.Hearing hearing(int window, Listening listening) {
     return hearings.computeIfAbsent(
-        List.of(window, listening),
-        key -> sample.hearing(diagnosis.windows().get(window), listening));
+        List.of(window, listening), key -> sample.hearing(windows.get(window), listening));
   }
 }

@@ -23,7 +23,7 @@ final class CommandTrial {
   /** Windows nearer than this are looked at more closely, s. */
   private static final double NEAR_SECONDS = 2 * 86400.0;
 
-  private static final int LATER_STRIDE = 5;
+  private static final int LATER_STRIDE = 4;
 
   private final Diagnosis diagnosis;
   private final Sample thinned;

@@ -43,8 +43,6 @@ final class Costs {
   private double night(int window) {
     Instant begin = input.instant(windows.get(window).from());
     Station station = station(window);
-    return Nights.isNight(begin, station.site().longitudeDeg())
-        ? station.cost().nightFactor()
-        : 1;
+    return Nights.isNight(begin, station.site().longitudeDeg()) ? station.cost().nightFactor() : 1;
   }
 }

@@ -24,8 +24,7 @@ record Limits(
   static Limits hours(double hours, int stations) {
     double[] free = new double[stations];
     Arrays.fill(free, Double.POSITIVE_INFINITY);
-    return new Limits(
-        new double[] {hours}, free, Double.POSITIVE_INFINITY, 0, Integer.MAX_VALUE);
+    return new Limits(new double[] {hours}, free, Double.POSITIVE_INFINITY, 0, Integer.MAX_VALUE);
   }
 
   /** The same with so many more people's hours in every week. */

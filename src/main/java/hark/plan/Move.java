@@ -8,8 +8,10 @@ package hark.plan;
  * @param outside true when somebody else's antenna is used
  * @param plainness how far it departs from the station's usual way: the more, the more can go wrong
  * @param mends chance that a station found not to work is mended because of it, 0…1
+ * @param settles index of the question that it settles for later windows; −1 for none
  */
-record Move(Kind kind, double extraHours, boolean outside, int plainness, double mends) {
+record Move(
+    Kind kind, double extraHours, boolean outside, int plainness, double mends, int settles) {
   /** What sort of thing a move is. */
   enum Kind {
     LISTEN,
@@ -20,7 +22,7 @@ record Move(Kind kind, double extraHours, boolean outside, int plainness, double
 
   /** Listening in the usual way at no further cost. */
   static Move listening() {
-    return new Move(Kind.LISTEN, 0, false, 0, 0);
+    return new Move(Kind.LISTEN, 0, false, 0, 0, -1);
   }
 
   /** True when something is sent. */

@@ -8,7 +8,6 @@ import hark.ensemble.Listening;
 import hark.ensemble.SkyWindow;
 import hark.link.Way;
 import hark.station.Station;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -28,6 +27,7 @@ final class OptionList {
   private final List<Procedure> procedures;
   private final Costs costs;
   private final double[] objects;
+  private final Permission permission;
 
   OptionList(Diagnosis diagnosis, List<Procedure> procedures, Costs costs) {
     this.diagnosis = diagnosis;
@@ -35,12 +35,15 @@ final class OptionList {
     this.procedures = procedures;
     this.costs = costs;
     this.objects = diagnosis.objects();
+    this.permission = new Permission(input);
   }
 
   List<WindowOption> at(int window) {
     List<WindowOption> options = new ArrayList<>();
+    boolean open = permission.against(diagnosis.windows().get(window)).isEmpty();
     for (Procedure procedure : procedures) {
-      if (isPossible(procedure, window)) {
+      boolean stays = procedure.change() instanceof Procedure.Wait;
+      if ((open || stays) && isPossible(procedure, window)) {
         options.add(option(procedure, window));
       }
     }
@@ -52,7 +55,7 @@ final class OptionList {
     Station station = input.stations().get(sky.station());
     if (procedure.change() instanceof Procedure.Command) {
       boolean inTime = Diagnosis.sendingTime(input, sky) > input.seconds(input.now());
-      return inTime && mayTransmit(station, input.instant(sky.to()));
+      return inTime && permission.mayTransmit(sky);
     }
     if (procedure.change() instanceof Procedure.Listen listen) {
       return isPossible(listen, sky, station);
@@ -89,24 +92,15 @@ final class OptionList {
         .anyMatch(sunrise -> sky.from() - 60 * minutesBefore <= sunrise && sunrise <= sky.to());
   }
 
-  private boolean mayTransmit(Station station, Instant until) {
-    double megahertz = input.receiver().frequencyHz() / 1e6;
-    return station
-        .transmit()
-        .map(Station.Transmit::licence)
-        .filter(licence -> licence.until().map(end -> !end.isBefore(until)).orElse(true))
-        .filter(
-            licence ->
-                licence.bandsMhz().stream()
-                    .anyMatch(band -> band[0] <= megahertz && megahertz <= band[1]))
-        .isPresent();
-  }
-
   private WindowOption option(Procedure procedure, int window) {
     SkyWindow sky = diagnosis.windows().get(window);
     boolean stays = procedure.change() instanceof Procedure.Wait;
     double hours =
-        stays ? 0 : costs.sessionHours(window) + costs.passHours(window) + procedure.costHours();
+        stays
+            ? 0
+            : costs.sessionHours(window)
+                + costs.passHours(window)
+                + costs.extraHours(window, procedure);
     return new WindowOption(procedure, listening(procedure, sky), !stays, hours);
   }
 

@@ -30,12 +30,14 @@ public record OptionValue(
   /**
    * What only commands have.
    *
+   * @param adds what it adds to the chance of hearing by the horizon
+   * @param addsEarly what it adds to the weight found early
    * @param addsError Monte-Carlo standard error of what it adds to the chance of hearing by the
    *     horizon
    * @param addsAtBest what it would add if every window were listened to with the widest ear
    */
-  public record Command(double addsError, double addsAtBest) {
+  public record Command(double adds, double addsEarly, double addsError, double addsAtBest) {
     /** Nothing is sent. */
-    static final Command NONE = new Command(0, 0);
+    static final Command NONE = new Command(0, 0, 0, 0);
   }
 }

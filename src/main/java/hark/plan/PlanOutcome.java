@@ -14,6 +14,8 @@ import java.util.Optional;
  * @param meanDaysToHear restricted mean time to the first reception, horizon where none comes, days
  * @param goingOn pairs of (hours, chance heard), rising
  * @param recoveries by cause: when a possibility that has it is first audible by itself
+ * @param book answers questions about this plan and others like it
+ * @param afterNext how the causes will stand after the next planned window
  */
 public record PlanOutcome(
     List<List<OptionValue>> options,
@@ -23,7 +25,13 @@ public record PlanOutcome(
     double upperBound,
     double meanDaysToHear,
     List<double[]> goingOn,
-    List<Recovery> recoveries) {
+    List<Recovery> recoveries,
+    PlanBook book,
+    List<CauseAfter> afterNext) {
+
+  /** How likely a cause has begun now, and after nothing or something was heard. */
+  public record CauseAfter(
+      String id, String title, double now, double afterNothing, double afterHeard) {}
 
   /**
    * Return without any action, among possibilities in which the cause has begun.

@@ -122,6 +122,7 @@ record PlanProblem(
     private final int stations = time.stations();
     private final double[] mendFrom = new double[stations];
     private final double[] mends = new double[stations];
+    private final int[] settledBy = new int[Procedure.Question.values().length];
     private final double[] missedBy = new double[stations];
     private final double[] missedSince = new double[stations];
     private double found;
@@ -133,12 +134,16 @@ record PlanProblem(
       int count = 0;
       int[] windows = new int[choice.length];
       Arrays.fill(mendFrom, Double.POSITIVE_INFINITY);
+      Arrays.fill(settledBy, choice.length);
       for (int w = 0; w < choice.length; w++) {
         Move does = choice[w] < 0 ? null : moves.get(w).get(choice[w]);
         if (does == null || does.kind() == Move.Kind.STAY) {
           continue;
         }
         windows[count++] = w;
+        if (does.settles() >= 0) {
+          settledBy[does.settles()] = Math.min(settledBy[does.settles()], w);
+        }
         int station = time.station()[w];
         if (does.mends() > 0 && mends[station] == 0) {
           mends[station] = does.mends();
@@ -157,11 +162,25 @@ record PlanProblem(
     void add(Rows rows) {
       float[][] heard = new float[taken.length][];
       for (int k = 0; k < taken.length; k++) {
-        heard[k] = rows.heard(taken[k], move[k]);
+        heard[k] = settled(rows, rows.heard(taken[k], move[k]), taken[k]);
       }
       for (int r = 0; r < rows.count(); r++) {
         one(rows, r, heard);
       }
+    }
+
+    private float[] settled(Rows rows, float[] heard, int window) {
+      float[] now = heard;
+      for (int q = 0; q < settledBy.length && heard != null; q++) {
+        float[] more = settledBy[q] < window ? rows.better(q, window) : null;
+        if (more != null) {
+          now = now == heard ? heard.clone() : now;
+          for (int r = 0; r < now.length; r++) {
+            now[r] = Math.min(1, now[r] + more[r]);
+          }
+        }
+      }
+      return now;
     }
 
     private void one(Rows rows, int row, float[][] heard) {
@@ -208,9 +227,7 @@ record PlanProblem(
       double missed = 1;
       for (int s = 0; s < stations; s++) {
         missed *=
-            1
-                - works[s] * (1 - missedBy[s])
-                - (1 - works[s]) * mends[s] * (1 - missedSince[s]);
+            1 - works[s] * (1 - missedBy[s]) - (1 - works[s]) * mends[s] * (1 - missedSince[s]);
       }
       return missed;
     }

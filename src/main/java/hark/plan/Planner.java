@@ -1,6 +1,7 @@
 package hark.plan;
 
 import hark.ensemble.Diagnosis;
+import hark.ensemble.DiagnosisInput;
 import hark.ensemble.LeaveOneOut;
 import hark.ensemble.Listening;
 import hark.ensemble.Particles;
@@ -20,16 +21,9 @@ import java.util.Optional;
  */
 public final class Planner {
   private static final int PARTICLES = 2400;
-  private static final int THINNED_FOR_COMMANDS = 8;
 
-  /**
-   * A command enters the plan only when it adds this much to the chance of hearing by the horizon.
-   * Judged.
-   */
-  private static final double COMMAND_MUST_ADD = 0.01;
-
-  /** …and this many of its Monte-Carlo errors: nobody transmits on noise. */
-  private static final double SURE_ERRORS = 2;
+  /** Possibilities that try every command: every so manieth, even, of the half to choose on. */
+  private static final int THINNED_FOR_COMMANDS = 10;
 
   private final Diagnosis diagnosis;
   private final PlanSettings settings;
@@ -65,15 +59,19 @@ public final class Planner {
   }
 
   private PlanOutcome outcome() {
-    Schedule schedule = new Schedule(options, chances, value, costs);
-    int[] choice = schedule.choose(settings.hours());
+    DiagnosisInput input = diagnosis.input();
+    Weeks weeks = Weeks.of(input.now(), input.end(), settings);
+    Setup setup = new Setup(diagnosis, options, chances, costs, settings, settling);
+    PlanProblem problem = setup.problem(particles, weeks);
+    Search search = new Search(problem, Search.USUAL_WIDTH);
+    int[] listening = chosen(search, problem.nothing());
     CommandTrial trial =
         new CommandTrial(
             diagnosis,
             new CommandTrial.Sample(
                 particles.thinned(THINNED_FOR_COMMANDS), chances, THINNED_FOR_COMMANDS),
             value,
-            choice,
+            listening,
             options,
             list,
             workers);
@@ -81,19 +79,31 @@ public final class Planner {
     for (int w = 0; w < options.size(); w++) {
       values.add(List.of());
     }
-    workers.each(options.size(), w -> values.set(w, values(w, choice, trial)));
-    double[] worth = value.mean(chances, choice, 1, 2);
-    Map<Integer, Procedure> choices = choices(choice);
-    double heard = worth[0] + addCommand(values, choices, choice);
+    workers.each(options.size(), w -> values.set(w, values(w, listening, trial)));
+    int[] choice =
+        new CommandChoice(problem, search, candidates(values), settings.hazardLimit())
+            .with(listening);
+    PlanBook book = new PlanBook(problem, options, hazards(values), particles, choice, weeks);
+    PlanFigures figures = book.figures(choice);
     return new PlanOutcome(
         values,
-        choices,
-        hours(choice),
-        heard,
-        upperBound(values),
-        worth[2],
-        schedule.goingOn(),
-        recoveries());
+        choices(choice),
+        figures.hours(),
+        figures.found(),
+        Math.max(figures.found(), upperBound(values)),
+        figures.meanDays(),
+        book.goingOn(),
+        recoveries(),
+        book,
+        new AfterNext(diagnosis, particles).shares(book.missedNext(book.proposed())));
+  }
+
+  private int[] chosen(Search search, int[] begun) {
+    return switch (settings.rule()) {
+      case COVER -> search.cover(begun);
+      case NEXT_BEST -> search.nextBest(begun);
+      case LOOK_AHEAD -> search.lookAhead(begun);
+    };
   }
 
   private Map<Integer, Procedure> choices(int[] choice) {
@@ -106,55 +116,40 @@ public final class Planner {
     return choices;
   }
 
-  /**
-   * Puts the one command that adds most into the plan, if it adds enough; returns what it adds to
-   * the chance.
-   */
-  private double addCommand(
-      List<List<OptionValue>> values, Map<Integer, Procedure> choices, int[] choice) {
-    double best = COMMAND_MUST_ADD;
-    int window = -1;
-    OptionValue chosen = null;
-    for (int w = 0; w < choice.length; w++) {
-      double heardAnyway =
-          heardByHorizon(values.get(w), choice[w] < 0 ? null : options.get(w).get(choice[w]));
-      for (OptionValue option : values.get(w)) {
-        double adds = option.heardByHorizon() - heardAnyway;
-        boolean allowed =
-            option.option().sends() && option.hazard() <= settings.hazardLimit() && choice[w] >= 0;
-        boolean sure = adds > SURE_ERRORS * option.command().addsError();
-        if (allowed && sure && adds > best) {
-          best = adds;
-          window = w;
-          chosen = option;
+  /** Every command of every window, as it was valued by itself. */
+  private List<CommandChoice.Candidate> candidates(List<List<OptionValue>> values) {
+    List<CommandChoice.Candidate> candidates = new ArrayList<>();
+    for (int w = 0; w < values.size(); w++) {
+      for (OptionValue value : values.get(w)) {
+        if (value.option().sends()) {
+          candidates.add(
+              new CommandChoice.Candidate(
+                  sent(w, value),
+                  value.option().procedure().id(),
+                  value.command().adds(),
+                  value.command().addsError(),
+                  value.command().addsEarly(),
+                  value.hazard()));
         }
       }
     }
-    if (chosen == null) {
-      return 0;
-    }
-    choices.put(window, chosen.option().procedure());
-    return best;
+    return candidates;
   }
 
-  private static double heardByHorizon(List<OptionValue> values, WindowOption option) {
-    return values.stream()
-        .filter(value -> value.option().equals(option))
-        .mapToDouble(OptionValue::heardByHorizon)
-        .findFirst()
-        .orElse(1);
+  private PlanProblem.Sent sent(int window, OptionValue value) {
+    return new PlanProblem.Sent(window, options.get(window).indexOf(value.option()));
   }
 
-  private double hours(int[] choice) {
-    List<Integer> taken = new ArrayList<>();
-    double[] extra = new double[choice.length];
-    for (int w = 0; w < choice.length; w++) {
-      if (choice[w] >= 0) {
-        taken.add(w);
-        extra[w] = options.get(w).get(choice[w]).procedure().costHours();
+  private Map<PlanProblem.Sent, Double> hazards(List<List<OptionValue>> values) {
+    Map<PlanProblem.Sent, Double> hazards = new HashMap<>();
+    for (int w = 0; w < values.size(); w++) {
+      for (OptionValue value : values.get(w)) {
+        if (value.option().sends()) {
+          hazards.put(sent(w, value), value.hazard());
+        }
       }
     }
-    return costs.hours(taken, extra);
+    return hazards;
   }
 
   private List<OptionValue> values(int window, int[] choice, CommandTrial trial) {
@@ -207,7 +202,9 @@ public final class Planner {
       reach = Optional.of(outcome.reach());
       byHorizon += outcome.heard();
       early += outcome.early();
-      sent = new OptionValue.Command(outcome.heardError(), outcome.atBest());
+      sent =
+          new OptionValue.Command(
+              outcome.heard(), outcome.early(), outcome.heardError(), outcome.atBest());
     }
     double score = (early - without[1]) / Math.max(Costs.LEAST_HOURS, option.costHours());
     return new OptionValue(option, mean, error, clamp(byHorizon), bits, hazard, reach, sent, score);
@@ -252,9 +249,9 @@ public final class Planner {
   }
 
   /**
-   * Every window listened to in the way that is best for each possibility, and on top the most that
-   * one command could add with the widest ear everywhere: no plan of listening with at most one
-   * command does better, but for sampling.
+   * Every window listened to in the way that is best for each possibility, and on top what the
+   * commands that add most would add with the widest ear everywhere, as many as a plan may send: no
+   * plan does better, but for sampling and for commands that help only together.
    */
   private double upperBound(List<List<OptionValue>> values) {
     int windows = options.size();
@@ -269,13 +266,15 @@ public final class Planner {
       }
       sum += value.of(best, chances.works[p])[0];
     }
-    double command =
+    double commands =
         values.stream()
             .flatMap(List::stream)
-            .mapToDouble(v -> v.command().addsAtBest())
-            .max()
-            .orElse(0);
-    return clamp(sum / particles.count() + Math.max(0, command));
+            .map(v -> Math.max(0, v.command().addsAtBest()))
+            .sorted(Comparator.reverseOrder())
+            .limit(Setup.MOST_COMMANDS)
+            .mapToDouble(Double::doubleValue)
+            .sum();
+    return clamp(sum / particles.count() + commands);
   }
 
   private List<PlanOutcome.Recovery> recoveries() {

@@ -2,8 +2,8 @@ package hark.plan;
 
 /**
  * Weighted possibilities of one half of the ensemble: what each lets every window hear under every
- * move. Weights may be negative: a possibility that received a command is one row more, and the same
- * one without it is one row less.
+ * move. Weights may be negative: a possibility that received a command is one row more, and the
+ * same one without it is one row less.
  */
 final class Rows {
   /** Chance to hear by row of the source, for a working station and no slip. */
@@ -11,6 +11,11 @@ final class Rows {
   interface Heard {
     /** By row; null when this move hears nothing. */
     float[] at(int window, int move);
+
+    /** How much more is heard once a question is settled, by row; null when nothing more. */
+    default float[] better(int question, int window) {
+      return null;
+    }
   }
 
   private final double[] weight;
@@ -55,6 +60,11 @@ final class Rows {
   /** By place in the source; null when this move hears nothing. */
   float[] heard(int window, int move) {
     return heard.at(window, move);
+  }
+
+  /** By place in the source; null when nothing more is heard. */
+  float[] better(int question, int window) {
+    return heard.better(question, window);
   }
 
   /** The same possibilities with other weights, by place in the source. */

@@ -23,6 +23,9 @@ final class Search {
   /** Rounds of exchanging; each looks at every window once. */
   private static final int MOST_ROUNDS = 6;
 
+  /** Windows left out that an exchange tries, usually. */
+  static final int USUAL_WIDTH = 5;
+
   private final PlanProblem problem;
   private final Effort effort;
   private final int width;
@@ -39,11 +42,122 @@ final class Search {
 
   private record Step(int window, int move, double rate) {}
 
-  /** Greedy choice and exchanges, on top of what the given choice already does. */
+  /**
+   * Greedy choice and exchanges, on top of what the given choice already does; begun once with what
+   * finds most for each hour and once with what finds most, for where hours are few one large gain
+   * may be better than several that are cheap.
+   */
   int[] cover(int[] begun) {
+    int[] cheap = begun.clone();
+    extend(cheap);
+    boolean tight = isTight(cheap);
+    improve(cheap, begun);
+    if (!tight) {
+      return cheap;
+    }
+    int[] large = begun.clone();
+    extendByGain(large);
+    improve(large, begun);
+    return problem.objective(large) > problem.objective(cheap) + BETTER ? large : cheap;
+  }
+
+  /** True when limits, not the price of an hour, keep further windows out. */
+  private boolean isTight(int[] choice) {
+    for (int[] add : outside(choice)) {
+      choice[add[0]] = add[1];
+      boolean fits = effort.fits(choice, problem.limits());
+      choice[add[0]] = -1;
+      if (!fits) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private void extendByGain(int[] choice) {
+    for (Step best = largest(choice, 0); best != null; best = largest(choice, 0)) {
+      choice[best.window()] = best.move();
+    }
+  }
+
+  /** The move from a window on that finds most and is worth its hours; null when there is none. */
+  private Step largest(int[] choice, int from) {
+    double present = early(choice);
+    double hours = effort.hours(choice);
+    Step best = null;
+    for (int w = from; w < choice.length; w++) {
+      for (int m = 0; choice[w] < 0 && m < problem.moves().get(w).size(); m++) {
+        if (isChosenHere(w, m) && fitsWith(choice, w, m)) {
+          choice[w] = m;
+          double gain = early(choice) - present;
+          double more = effort.hours(choice) - hours;
+          choice[w] = -1;
+          boolean better = best == null || gain > best.rate();
+          best = better && gain > problem.price() * more ? new Step(w, m, gain) : best;
+        }
+      }
+    }
+    return best;
+  }
+
+  /** Listening arranged anew around the commands of a choice, beginning with what it has. */
+  int[] rearranged(int[] begun) {
     int[] choice = begun.clone();
+    int[] commands = commandsOnly(begun);
     extend(choice);
-    improve(choice, begun);
+    improve(choice, commands);
+    return choice;
+  }
+
+  private int[] commandsOnly(int[] choice) {
+    int[] commands = problem.nothing();
+    problem.sent(choice).forEach(sent -> commands[sent.window()] = sent.move());
+    return commands;
+  }
+
+  /** Puts a move in, whatever must leave for it, and fills what room is left. */
+  private double makeRoom(int[] choice, int[] add, int[] fixed, double best) {
+    int[] kept = fixed.clone();
+    kept[add[0]] = add[1];
+    int[] tried = choice.clone();
+    tried[add[0]] = add[1];
+    tried = fitted(tried, kept);
+    if (tried == null) {
+      return best;
+    }
+    extend(tried);
+    double worth = problem.objective(tried);
+    if (worth <= best + BETTER) {
+      return best;
+    }
+    System.arraycopy(tried, 0, choice, 0, choice.length);
+    return worth;
+  }
+
+  /**
+   * The same with as little listening given up as makes it fit the limits; null when it never does.
+   */
+  int[] fitted(int[] begun) {
+    return fitted(begun, commandsOnly(begun));
+  }
+
+  private int[] fitted(int[] begun, int[] fixed) {
+    int[] choice = begun.clone();
+    while (!effort.fits(choice, problem.limits())) {
+      int least = -1;
+      double best = Double.NEGATIVE_INFINITY;
+      for (int w = 0; w < choice.length; w++) {
+        if (choice[w] >= 0 && fixed[w] < 0) {
+          double without = without(choice, w);
+          least = without > best ? w : least;
+          best = Math.max(best, without);
+        }
+      }
+      if (least < 0) {
+        return null;
+      }
+      choice[least] = -1;
+    }
     return choice;
   }
 
@@ -106,8 +220,7 @@ final class Search {
     int simplest = -1;
     List<Move> moves = problem.moves().get(window);
     for (int m = 0; m < moves.size(); m++) {
-      boolean plainer =
-          simplest < 0 || moves.get(m).plainness() < moves.get(simplest).plainness();
+      boolean plainer = simplest < 0 || moves.get(m).plainness() < moves.get(simplest).plainness();
       if (plainer
           && isChosenHere(window, m)
           && rate(choice, window, m, present, hours) >= AS_GOOD * best) {
@@ -143,7 +256,7 @@ final class Search {
       }
       for (int[] add : outside) {
         if (choice[add[0]] < 0) {
-          best = tryWith(choice, -1, add, best);
+          best = makeRoom(choice, add, fixed, best);
         }
       }
       if (best <= before + BETTER) {
@@ -168,10 +281,7 @@ final class Search {
       }
     }
     steps.sort(Comparator.comparingDouble(Step::rate).reversed());
-    return steps.stream()
-        .limit(width)
-        .map(step -> new int[] {step.window(), step.move()})
-        .toList();
+    return steps.stream().limit(width).map(step -> new int[] {step.window(), step.move()}).toList();
   }
 
   /** Takes a window's move away, or puts another one in its place, here or elsewhere. */
@@ -250,29 +360,9 @@ final class Search {
    */
   int[] nextBest(int[] begun) {
     int[] choice = begun.clone();
-    int from = 0;
-    while (from < choice.length) {
-      double present = early(choice);
-      double hours = effort.hours(choice);
-      Step best = null;
-      for (int w = from; w < choice.length; w++) {
-        for (int m = 0; choice[w] < 0 && m < problem.moves().get(w).size(); m++) {
-          if (isChosenHere(w, m) && fitsWith(choice, w, m)) {
-            double rate = rate(choice, w, m, present, hours);
-            choice[w] = m;
-            double gain = early(choice) - present;
-            choice[w] = -1;
-            boolean better = best == null || gain > best.rate();
-            best = rate > problem.price() && better ? new Step(w, m, gain) : best;
-          }
-        }
-      }
-      if (best == null) {
-        return choice;
-      }
+    for (Step best = largest(choice, 0); best != null; best = largest(choice, best.window() + 1)) {
       choice[best.window()] = best.move();
       order.add(new int[] {best.window(), best.move()});
-      from = best.window() + 1;
     }
     return choice;
   }

@@ -71,6 +71,15 @@ final class Settling {
     return sum;
   }
 
+  /** What settling a question adds to the chance in a later window, by particle. */
+  float[] betters(Question question, int window) {
+    float[] more = new float[chances.works.length];
+    for (int p = 0; p < more.length; p++) {
+      more[p] = (float) (SETTLED * better(question, window, p));
+    }
+    return more;
+  }
+
   /** How much better the best pointing is than the best one that believes the forecast. */
   private double better(Question question, int window, int particle) {
     Predicate<Procedure.Listen> mayAim =

@@ -22,6 +22,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TimeZone;
+import java.util.regex.Pattern;
 
 /**
  * A time that recurs by a rule of RFC 5545, all in UTC: {@code DTSTART} as date-time with {@code
@@ -38,6 +39,7 @@ public record RecurringTime(Instant start, Recurrence rule, Duration length) {
   private static final DateTimeFormatter UTC =
       DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmss'Z'", Locale.ROOT);
 
+  private static final Pattern SPACES = Pattern.compile("\\s+");
   private static final TimeZone ZONE = TimeZone.getTimeZone("UTC");
   private static final Set<Frequency> TOO_OFTEN = Set.of(Frequency.SECONDLY, Frequency.MINUTELY);
 
@@ -58,7 +60,7 @@ public record RecurringTime(Instant start, Recurrence rule, Duration length) {
    */
   public static RecurringTime parse(String text) {
     Map<String, String> parts = new HashMap<>();
-    for (String part : text.strip().split("\\s+")) {
+    for (String part : SPACES.splitAsStream(text.strip()).toList()) {
       int colon = part.indexOf(':');
       String name = colon < 0 ? part : part.substring(0, colon).toUpperCase(Locale.ROOT);
       if (colon < 0 || !Set.of("DTSTART", "RRULE", "DURATION").contains(name)) {
@@ -105,7 +107,8 @@ public record RecurringTime(Instant start, Recurrence rule, Duration length) {
     } catch (CannotParseException e) {
       throw new IllegalArgumentException("RRULE '" + word + "' cannot be read; " + MEND, e);
     }
-    boolean strange = rule == null || !context.getWarnings().isEmpty() || !rule.getXRules().isEmpty();
+    boolean strange =
+        rule == null || !context.getWarnings().isEmpty() || !rule.getXRules().isEmpty();
     if (strange || rule.getFrequency() == null) {
       throw new IllegalArgumentException("RRULE '" + word + "' cannot be read; " + MEND);
     }

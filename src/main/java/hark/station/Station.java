@@ -129,7 +129,10 @@ public record Station(
       Rota silent) {
     /** A licence without times of silence. */
     public Licence(
-        String holder, List<double[]> bandsMhz, Optional<Instant> until, List<String> mayAuthorise) {
+        String holder,
+        List<double[]> bandsMhz,
+        Optional<Instant> until,
+        List<String> mayAuthorise) {
       this(holder, bandsMhz, until, mayAuthorise, Rota.NEVER);
     }
 

@@ -28,8 +28,7 @@ public record WeeklyTime(DayOfWeek first, DayOfWeek last, LocalTime from, LocalT
 
   private static final String MEND = "write it like 'Mon 18:00-23:00' or 'Sat-Sun 08:00-24:00'";
 
-  private static final List<String> DAYS =
-      List.of("mon", "tue", "wed", "thu", "fri", "sat", "sun");
+  private static final List<String> DAYS = List.of("mon", "tue", "wed", "thu", "fri", "sat", "sun");
 
   /**
    * Reads {@code Mon 18:00-23:00} or {@code Mon-Fri 20:00-02:00}.

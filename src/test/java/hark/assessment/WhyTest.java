@@ -42,7 +42,7 @@ class WhyTest {
         0.1,
         hazard,
         sends ? Optional.of(reach) : Optional.empty(),
-        new OptionValue.Command(0.01, 0),
+        new OptionValue.Command(0.05, 0.05, 0.01, 0),
         0.1);
   }
 
