@@ -2,7 +2,9 @@ package hark.plan;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A planning question in bare numbers: windows and what they cost, what can be done in each, what
@@ -122,7 +124,8 @@ record PlanProblem(
     private final int stations = time.stations();
     private final double[] mendFrom = new double[stations];
     private final double[] mends = new double[stations];
-    private final int[] settledBy = new int[Procedure.Question.values().length];
+    private final Map<Procedure.Question, Integer> settledBy =
+        new EnumMap<>(Procedure.Question.class);
     private final double[] missedBy = new double[stations];
     private final double[] missedSince = new double[stations];
     private double found;
@@ -134,15 +137,14 @@ record PlanProblem(
       int count = 0;
       int[] windows = new int[choice.length];
       Arrays.fill(mendFrom, Double.POSITIVE_INFINITY);
-      Arrays.fill(settledBy, choice.length);
       for (int w = 0; w < choice.length; w++) {
         Move does = choice[w] < 0 ? null : moves.get(w).get(choice[w]);
         if (does == null || does.kind() == Move.Kind.STAY) {
           continue;
         }
         windows[count++] = w;
-        if (does.settles() >= 0) {
-          settledBy[does.settles()] = Math.min(settledBy[does.settles()], w);
+        if (does.settles().isPresent()) {
+          settledBy.putIfAbsent(does.settles().get(), w);
         }
         int station = time.station()[w];
         if (does.mends() > 0 && mends[station] == 0) {
@@ -171,8 +173,9 @@ record PlanProblem(
 
     private float[] settled(Rows rows, float[] heard, int window) {
       float[] now = heard;
-      for (int q = 0; q < settledBy.length && heard != null; q++) {
-        float[] more = settledBy[q] < window ? rows.better(q, window) : null;
+      for (Map.Entry<Procedure.Question, Integer> settled : settledBy.entrySet()) {
+        boolean known = settled.getValue() < window && heard != null;
+        float[] more = known ? rows.better(settled.getKey(), window) : null;
         if (more != null) {
           now = now == heard ? heard.clone() : now;
           for (int r = 0; r < now.length; r++) {

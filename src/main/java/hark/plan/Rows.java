@@ -13,7 +13,7 @@ final class Rows {
     float[] at(int window, int move);
 
     /** How much more is heard once a question is settled, by row; null when nothing more. */
-    default float[] better(int question, int window) {
+    default float[] better(Procedure.Question question, int window) {
       return null;
     }
   }
@@ -63,7 +63,7 @@ final class Rows {
   }
 
   /** By place in the source; null when nothing more is heard. */
-  float[] better(int question, int window) {
+  float[] better(Procedure.Question question, int window) {
     return heard.better(question, window);
   }
 

@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Puts windows, options and possibilities into the bare numbers of a {@link PlanProblem}. */
 final class Setup {
@@ -70,7 +71,7 @@ final class Setup {
     int all = chances.works.length;
     double[] weight = new double[all];
     Arrays.fill(weight, 1.0 / Math.max(1, (all - first + 1) / 2));
-    Map<List<Integer>, float[]> known = new HashMap<>();
+    Map<List<Object>, float[]> known = new HashMap<>();
     Rows.Heard heard =
         new Rows.Heard() {
           @Override
@@ -79,10 +80,10 @@ final class Setup {
           }
 
           @Override
-          public float[] better(int question, int window) {
+          public float[] better(Procedure.Question question, int window) {
             return known.computeIfAbsent(
                 List.of(question, window),
-                key -> settling.betters(Procedure.Question.values()[question], window));
+                key -> settling.betters(question, window));
           }
         };
     return new Rows(weight, chances.works, heard, first, 2);
@@ -131,18 +132,21 @@ final class Setup {
     Procedure.Change change = procedure.change();
     double hours = costs.extraHours(window, procedure);
     if (!option.listens()) {
-      return new Move(Move.Kind.STAY, 0, false, 0, 0, -1);
+      return new Move(Move.Kind.STAY, 0, false, 0, 0, Optional.empty());
     }
     if (change instanceof Procedure.Command) {
-      return new Move(Move.Kind.COMMAND, hours, false, 0, 0, -1);
+      return new Move(Move.Kind.COMMAND, hours, false, 0, 0, Optional.empty());
     }
     if (change instanceof Procedure.Listen listen) {
       boolean outside = listen.setting().who() == Procedure.Who.OUTSIDE || listen.extraGainDb() > 0;
-      return new Move(Move.Kind.LISTEN, hours, outside, departures(listen), 0, -1);
+      return new Move(Move.Kind.LISTEN, hours, outside, departures(listen), 0, Optional.empty());
     }
     double mends =
         change instanceof Procedure.SelfCheck ? MENDED * (1 - Diagnosis.checkHeard(0)) : 0;
-    int settles = change instanceof Procedure.Settle settle ? settle.question().ordinal() : -1;
+    Optional<Procedure.Question> settles =
+        change instanceof Procedure.Settle settle
+            ? Optional.of(settle.question())
+            : Optional.empty();
     return new Move(Move.Kind.DESK, hours, false, 1, mends, settles);
   }
 

@@ -3,6 +3,7 @@ package hark.plan;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 
 /** Planning questions in bare numbers, small enough to try every plan. */
@@ -98,7 +99,7 @@ final class SmallProblem {
       small.heard[w] = new float[moves][possibilities];
       for (int m = 0; m < moves; m++) {
         double hours = random.nextInt(3) * 0.2;
-        here.add(new Move(Move.Kind.LISTEN, hours, false, 0, 0, -1));
+        here.add(new Move(Move.Kind.LISTEN, hours, false, 0, 0, Optional.empty()));
         for (int p = 0; p < possibilities; p++) {
           small.heard[w][m][p] = random.nextInt(3) == 0 ? 0 : (float) random.nextDouble();
         }
