@@ -13,7 +13,11 @@ import java.util.Optional;
  * @param settles the question that it settles for later windows, or empty
  */
 record Move(
-    Kind kind, double extraHours, boolean outside, int plainness, double mends,
+    Kind kind,
+    double extraHours,
+    boolean outside,
+    int plainness,
+    double mends,
     Optional<Procedure.Question> settles) {
   /** What sort of thing a move is. */
   enum Kind {

@@ -1,9 +1,13 @@
 package hark.plan;
 
+import java.time.Instant;
+import java.util.Optional;
+
 /**
  * What a plan must keep to.
  *
- * @param hoursPerWeek people's hours in a calendar week, which begins on Monday 00:00 UTC
+ * @param hoursPerWeek people's hours in a week
+ * @param weekBegins a time at which a week begins; empty for Monday 00:00 UTC
  * @param spentHours of this week's hours that are gone already
  * @param hazardLimit options above this hazard are ranked last and never planned, 0…1
  * @param leastGainPerHour weight found early that an hour must bring to be worth planning, 1/h
@@ -13,6 +17,7 @@ package hark.plan;
  */
 public record PlanSettings(
     double hoursPerWeek,
+    Optional<Instant> weekBegins,
     double spentHours,
     double hazardLimit,
     double leastGainPerHour,
@@ -49,6 +54,7 @@ public record PlanSettings(
   public PlanSettings(double hoursPerWeek, double hazardLimit) {
     this(
         hoursPerWeek,
+        Optional.empty(),
         0,
         hazardLimit,
         USUAL_LEAST_GAIN_PER_HOUR,
@@ -61,7 +67,21 @@ public record PlanSettings(
   public PlanSettings spent(double hours) {
     return new PlanSettings(
         hoursPerWeek,
+        weekBegins,
         hours,
+        hazardLimit,
+        leastGainPerHour,
+        commandGapHours,
+        outsideHoursPerWeek,
+        rule);
+  }
+
+  /** The same with weeks that begin at that time of the week. */
+  public PlanSettings weeksFrom(Instant begin) {
+    return new PlanSettings(
+        hoursPerWeek,
+        Optional.of(begin),
+        spentHours,
         hazardLimit,
         leastGainPerHour,
         commandGapHours,
@@ -73,6 +93,7 @@ public record PlanSettings(
   public PlanSettings by(Rule other) {
     return new PlanSettings(
         hoursPerWeek,
+        weekBegins,
         spentHours,
         hazardLimit,
         leastGainPerHour,
@@ -85,6 +106,7 @@ public record PlanSettings(
   public PlanSettings asking(double gainPerHour) {
     return new PlanSettings(
         hoursPerWeek,
+        weekBegins,
         spentHours,
         hazardLimit,
         gainPerHour,

@@ -82,8 +82,7 @@ final class Setup {
           @Override
           public float[] better(Procedure.Question question, int window) {
             return known.computeIfAbsent(
-                List.of(question, window),
-                key -> settling.betters(question, window));
+                List.of(question, window), key -> settling.betters(question, window));
           }
         };
     return new Rows(weight, chances.works, heard, first, 2);

@@ -10,9 +10,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Calendar weeks from Monday 00:00 UTC (ISO 8601) and the hours each leaves to plan with: what is
- * not spent yet in the running one, and of one that the horizon cuts off the same share as of its
- * days.
+ * Weeks, from Monday 00:00 UTC (ISO 8601) when nothing else is said, and the hours each leaves to
+ * plan with: what is not spent yet in the running one, and of one that the horizon cuts off the
+ * same share as of its days.
  *
  * @param weeks rising; the first is the running one
  */
@@ -29,7 +29,7 @@ record Weeks(List<Week> weeks) {
 
   static Weeks of(Instant now, Instant end, PlanSettings settings) {
     List<Week> weeks = new ArrayList<>();
-    Instant from = monday(now);
+    Instant from = settings.weekBegins().map(begin -> lastBegin(begin, now)).orElse(monday(now));
     while (from.isBefore(end) && weeks.size() < Timetable.MOST_WEEKS) {
       Instant to = from.plus(Duration.ofDays(7));
       double spent = weeks.isEmpty() ? settings.spentHours() : 0;
@@ -42,6 +42,11 @@ record Weeks(List<Week> weeks) {
       from = to;
     }
     return new Weeks(weeks);
+  }
+
+  private static Instant lastBegin(Instant begin, Instant now) {
+    long seconds = Duration.between(begin, now).toSeconds();
+    return begin.plusSeconds(seconds - Math.floorMod(seconds, (long) WEEK_SECONDS));
   }
 
   /** The Monday 00:00 UTC at or before a time. */

@@ -26,7 +26,6 @@ final class PlanChooser implements Chooser {
   private static final double HORIZON_DAYS = 7;
 
   private static final double DAY = 86_400;
-  private static final double WEEK = 7 * DAY;
 
   /** Windows of the plan and of the scene that begin so close are the same, s. */
   private static final double SAME_SECONDS = 120;
@@ -94,7 +93,9 @@ final class PlanChooser implements Chooser {
     Diagnosis diagnosis =
         mind.of(record, from, scene.input().instant(until), settings.seed() + opening.drawn());
     PlanSettings limits =
-        new PlanSettings(hours(now, until, play.sheet()), scene.mission().hazardLimit());
+        new PlanSettings(settings.hoursPerWeek(), scene.mission().hazardLimit())
+            .weeksFrom(scene.input().instant(opening.start()))
+            .spent(Math.max(0, settings.hoursPerWeek() - play.sheet().left(now)));
     Workers alone = new Workers(new SameThread(), 1);
     PlanOutcome outcome = Planner.plan(diagnosis, procedures, limits, alone);
     for (Map.Entry<Integer, Procedure> chosen : outcome.choices().entrySet()) {
@@ -105,14 +106,6 @@ final class PlanChooser implements Chooser {
                   plan.put(
                       window, choice(chosen.getValue(), outcome.options().get(chosen.getKey()))));
     }
-  }
-
-  /** What is left of this week, and the next week's share of the plan's time. */
-  private double hours(double now, double until, Timesheet sheet) {
-    int week = sheet.weekAt(now);
-    double next = opening.start() + (week + 1) * WEEK;
-    double after = Math.max(0, until - next) / WEEK;
-    return Math.max(0, sheet.left(now)) + after * settings.hoursPerWeek();
   }
 
   private Optional<Integer> find(SkyWindow sky) {
