@@ -262,8 +262,7 @@ public final class Particles {
     return received(particle, branch.member, branch.body, link, repeats);
   }
 
-  private double received(
-      int particle, Member possible, Body body, CommandLink link, int repeats) {
+  private double received(int particle, Member possible, Body body, CommandLink link, int repeats) {
     HearingNodes group = source.nodes()[hearings(particle)];
     int station = link.station();
     List<StationMode> modes = link.modes();
@@ -279,9 +278,7 @@ public final class Particles {
       if (share < NEGLIGIBLE_MODE) {
         continue;
       }
-      sum +=
-          share
-              * link.received(possible, body, group, node[particle], modes.get(m), repeats);
+      sum += share * link.received(possible, body, group, node[particle], modes.get(m), repeats);
     }
     return sum;
   }
@@ -392,8 +389,7 @@ public final class Particles {
     List<BodyHistory.Checkpoint> standing = standing(bodies, seconds);
     for (int k = 0; k < bodies.length; k++) {
       Body body = source.ahead()[bodies[k]];
-      SimulationRequest request =
-          keep ? keeping(body.request(), seconds) : bare(body.request());
+      SimulationRequest request = keep ? keeping(body.request(), seconds) : bare(body.request());
       jobs.add(new Simulation.Continuation(body.model(), request, standing.get(k)));
     }
     List<BodyHistory> histories = Simulation.branchAll(jobs, source.light(), command);
