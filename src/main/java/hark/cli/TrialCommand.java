@@ -85,6 +85,13 @@ final class TrialCommand implements Callable<Integer> {
   private int cases;
 
   @Option(
+      names = "--own-bodies",
+      description =
+          "Diagnose each campaign with bodies drawn for its record, as users are; else all campaigns"
+              + " share eight times as many, which is five to ten times faster.")
+  private boolean ownBodies;
+
+  @Option(
       names = "--out",
       paramLabel = "FILE",
       description = "Keep each campaign's outcome in this file, a line of JSON each.")
@@ -175,7 +182,8 @@ final class TrialCommand implements Callable<Integer> {
   private Settings settings() {
     try {
       double until = days == null ? DIAGNOSED_DAYS : days;
-      return new Settings(campaigns, until, draws.seed(), truth, draws.members());
+      return new Settings(
+          campaigns, until, draws.seed(), truth, draws.members(), ownBodies);
     } catch (IllegalArgumentException e) {
       throw refused(e.getMessage(), e);
     }

@@ -6,9 +6,11 @@ import hark.ensemble.Cause;
 import hark.ensemble.CauseMarginal;
 import hark.ensemble.DiagnosisInput;
 import hark.ensemble.EventSet;
+import hark.ensemble.KeptEnsemble;
 import hark.ensemble.Posterior;
 import hark.ensemble.Sky;
 import hark.ensemble.Workers;
+import hark.evidence.Entry;
 import hark.trial.score.Outcome;
 import hark.trial.score.Ranks;
 import java.util.ArrayList;
@@ -36,24 +38,36 @@ final class Examiner {
     end = plain.seconds(plain.now());
   }
 
-  /** The diagnosis of a campaign. */
+  /** The diagnosis of a campaign from bodies of its own. */
   Posterior diagnose(Campaign campaign, int members, long seed, Workers workers) {
-    DiagnosisInput input =
-        new DiagnosisInput(
-            plain.separation(),
-            plain.now(),
-            plain.end(),
-            plain.body(),
-            plain.beacons(),
-            plain.receiver(),
-            plain.candidates(),
-            plain.stations(),
-            plain.causes(),
-            campaign.entries(),
-            plain.earth(),
-            members,
-            seed);
-    return Posterior.of(input, sky, workers);
+    return Posterior.of(input(members, seed, campaign.entries()), sky, workers);
+  }
+
+  /** Bodies that all campaigns can share. */
+  KeptEnsemble kept(int members, long seed, Workers workers) {
+    return KeptEnsemble.of(input(members, seed, List.of()), workers);
+  }
+
+  /** The diagnosis of a campaign from shared bodies. */
+  Posterior diagnose(Campaign campaign, KeptEnsemble kept, Workers workers) {
+    return kept.posterior(plain.now(), campaign.entries(), workers);
+  }
+
+  private DiagnosisInput input(int members, long seed, List<Entry> entries) {
+    return new DiagnosisInput(
+        plain.separation(),
+        plain.now(),
+        plain.end(),
+        plain.body(),
+        plain.beacons(),
+        plain.receiver(),
+        plain.candidates(),
+        plain.stations(),
+        plain.causes(),
+        entries,
+        plain.earth(),
+        members,
+        seed);
   }
 
   Outcome judge(int index, Campaign campaign, Posterior diagnosis, long seed) {
@@ -61,11 +75,12 @@ final class Examiner {
     SplittableRandom random = new SplittableRandom(seed);
     double[] after = diagnosis.causes().stream().mapToDouble(CauseMarginal::posterior).toArray();
     double[] before = new double[after.length];
+    boolean named = truth.events() <= Outcome.NAMED;
     boolean[] begun = new boolean[after.length];
     double[] causeRanks = new double[after.length];
     for (int c = 0; c < after.length; c++) {
-      before[c] = same.begunBy(c, end);
-      begun[c] = truth.begunBy(c, end);
+      before[c] = same.namedBy(c, end);
+      begun[c] = named && truth.begunBy(c, end);
       double[] noOrYes = {1 - after[c], after[c]};
       causeRanks[c] = Ranks.ofCategory(noOrYes, begun[c] ? 1 : 0, random.nextDouble());
     }
@@ -83,6 +98,7 @@ final class Examiner {
         before,
         after,
         begun,
+        diagnosis.remainder(),
         objects,
         truth.object(),
         diagnosis.stations(),
@@ -92,10 +108,14 @@ final class Examiner {
         onsetRanks(bodies, truth, random),
         causeRanks,
         Ranks.ofCategory(objects, truth.object(), random.nextDouble()),
+        given[2],
         diagnosis.misfit());
   }
 
-  /** Weight of the truth's event set before and after; of the remainder when it is larger. */
+  /**
+   * Weight of the truth's event set before and after, and effective bodies behind it; of the
+   * remainder when it is larger.
+   */
   private static double[] setOfTruth(Posterior diagnosis, Truth truth) {
     List<EventSet> sets = diagnosis.sets();
     double[] weights = diagnosis.setWeights();
@@ -107,11 +127,11 @@ final class Examiner {
         same &= !Double.isNaN(truth.onsets()[cause]);
       }
       if (same) {
-        return new double[] {set.prior(), weights[s]};
+        return new double[] {set.prior(), weights[s], diagnosis.effectiveBodies()[s]};
       }
       rest -= set.prior();
     }
-    return new double[] {Math.max(Ranks.LEAST, rest), diagnosis.remainder()};
+    return new double[] {Math.max(Ranks.LEAST, rest), diagnosis.remainder(), 0};
   }
 
   private static double chargeRank(Posterior diagnosis, double soc, SplittableRandom random) {
@@ -151,8 +171,9 @@ final class Examiner {
     List<Outcome.OnsetRank> ranks = new ArrayList<>();
     for (int c = 0; c < truth.onsets().length; c++) {
       Cause.Onset rule = plain.causes().get(c).onset();
+      boolean named = truth.events() <= Outcome.NAMED;
       boolean anyTime = rule == Cause.Onset.UNIFORM || rule == Cause.Onset.HAZARD;
-      if (anyTime && truth.begunBy(c, end)) {
+      if (named && anyTime && truth.begunBy(c, end)) {
         ranks.add(new Outcome.OnsetRank(c, onsetRank(bodies, c, truth, random.nextDouble())));
       }
     }

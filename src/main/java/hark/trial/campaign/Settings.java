@@ -8,8 +8,13 @@ package hark.trial.campaign;
  * @param seed of all draws; campaign {@code k} depends on it and on {@code k} alone
  * @param world where truths come from
  * @param members bodies for each event set of order ≤ 1 of the diagnosis
+ * @param ownBodies each campaign is diagnosed with bodies of its own, as users are; else all share
+ *     {@value #SHARED} times as many
  */
-public record Settings(int campaigns, double days, long seed, Kind world, int members) {
+public record Settings(int campaigns, double days, long seed, Kind world, int members, boolean ownBodies) {
+  /** How many times the bodies a shared ensemble has. */
+  public static final int SHARED = 8;
+
   /** Steps of the hidden body, s; see {@code src/docs/trials.md} for what finer ones change. */
   public static final double TRUTH_STEP_SECONDS = 5;
 

@@ -3,6 +3,7 @@ package hark.trial.campaign;
 import hark.assessment.AssessmentRequest;
 import hark.assessment.Assessor;
 import hark.ensemble.DiagnosisInput;
+import hark.ensemble.KeptEnsemble;
 import hark.ensemble.Posterior;
 import hark.ensemble.Sky;
 import hark.ensemble.Workers;
@@ -23,8 +24,9 @@ import java.util.function.IntConsumer;
 
 /**
  * Simulated campaigns of a mission whose truth is known, held against the diagnosis. Windows, paths
- * and sunlight are worked out once for all campaigns; bodies are drawn anew for each, for they
- * depend on its evidence, and common bodies would give all campaigns one common error.
+ * and sunlight are worked out once for all campaigns; so are bodies, many of them, unless each
+ * campaign is to have its own: shared ones give all campaigns one common error, which their number
+ * keeps small.
  */
 public final class Trial {
   /** The diagnosis looks ahead no further than it must, days. */
@@ -38,6 +40,7 @@ public final class Trial {
   private final Campaign.Stage stage;
   private final Examiner examiner;
   private final int members;
+  private KeptEnsemble kept;
 
   /** A trial of a mission. */
   public Trial(Mission mission, Settings settings, EarthModel earth) {
@@ -102,12 +105,29 @@ public final class Trial {
     return List.copyOf(outcomes.values());
   }
 
-  /** One campaign and its examination; depends on seed and number alone. */
+  /**
+   * One campaign and its examination; depends on seed and number alone, and on the bodies that all
+   * share.
+   */
   Outcome one(int index) {
     Campaign campaign = Campaign.run(stage, settings.seed(), index);
-    Workers alone = new Workers(new SameThread(), 1);
-    Posterior diagnosis = examiner.diagnose(campaign, members, seedOf(index), alone);
+    Posterior diagnosis =
+        settings.ownBodies()
+            ? examiner.diagnose(campaign, members, seedOf(index), alone())
+            : examiner.diagnose(campaign, shared(), alone());
     return examiner.judge(index, campaign, diagnosis, seedOf(index));
+  }
+
+  private static Workers alone() {
+    return new Workers(new SameThread(), 1);
+  }
+
+  /** Made by the first campaign that asks. */
+  private synchronized KeptEnsemble shared() {
+    if (kept == null) {
+      kept = examiner.kept(Settings.SHARED * members, settings.seed(), alone());
+    }
+    return kept;
   }
 
   private long seedOf(int index) {
@@ -138,11 +158,13 @@ public final class Trial {
 
   private Closeness closeness(int index) {
     Campaign campaign = Campaign.run(stage, settings.seed(), index);
-    Workers alone = new Workers(new SameThread(), 1);
-    Posterior usual = examiner.diagnose(campaign, members, seedOf(index), alone);
+    Posterior usual =
+        settings.ownBodies()
+            ? examiner.diagnose(campaign, members, seedOf(index), alone())
+            : examiner.diagnose(campaign, shared(), alone());
     Outcome small = examiner.judge(index, campaign, usual, seedOf(index));
     // another seed: a larger sample must not hold the small one's draws
-    Posterior large = examiner.diagnose(campaign, LARGE * members, ~seedOf(index), alone);
+    Posterior large = examiner.diagnose(campaign, LARGE * members, ~seedOf(index), alone());
     Outcome big = examiner.judge(index, campaign, large, seedOf(index));
     return Closeness.of(small, big, weights(usual), weights(large));
   }
@@ -171,7 +193,7 @@ public final class Trial {
         settings.days(),
         settings.seed(),
         settings.world().name().toLowerCase(java.util.Locale.ROOT),
-        members,
+        settings.ownBodies() ? members : Settings.SHARED * members,
         stage.input().causes().stream().map(cause -> cause.id()).toList(),
         stage.input().body().keys(),
         examiner.objects(),
@@ -181,13 +203,14 @@ public final class Trial {
   private String head() {
     return String.format(
         java.util.Locale.ROOT,
-        "{\"hark\":1,\"trial\":\"%s\",\"days\":%s,\"seed\":%d,\"truth\":\"%s\",\"members\":%d,"
-            + "\"causes\":%d,\"windows\":%d}",
+        "{\"hark\":2,\"trial\":\"%s\",\"days\":%s,\"seed\":%d,\"truth\":\"%s\",\"members\":%d,"
+            + "\"own\":%b,\"causes\":%d,\"windows\":%d}",
         mission.name().replace('"', '\''),
         settings.days(),
         settings.seed(),
         settings.world(),
         members,
+        settings.ownBodies(),
         stage.input().causes().size(),
         stage.geometry().windows().size());
   }

@@ -125,6 +125,21 @@ public final class World {
     };
   }
 
+  /**
+   * Chance that a cause has begun by a time and that at most one other event happens, before any
+   * evidence.
+   */
+  double namedBy(int index, double seconds) {
+    double none = 1;
+    double odds = 0;
+    for (int c = 0; c < input.causes().size(); c++) {
+      double p = input.causes().get(c).probability();
+      none *= c == index ? 1 : 1 - p;
+      odds += c == index ? 0 : p / (1 - p);
+    }
+    return begunBy(index, seconds) * none * (1 + odds);
+  }
+
   private static void happen(
       Cause cause,
       double onset,

@@ -67,13 +67,13 @@ public final class FollowTrial {
       }
       if (!open.isEmpty()) {
         Scene scene = scene(orbit);
-        Minds minds = new Minds(scene, settings);
+        Mind mind = mind(scene);
         int over = orbit;
         SideBySide.each(
             open,
             threads,
             index -> {
-              Followed followed = one(scene, minds, over, index);
+              Followed followed = one(scene, mind, over, index);
               synchronized (all) {
                 keeper.accept(followed);
                 all.put(index, followed);
@@ -89,6 +89,11 @@ public final class FollowTrial {
   private Scene scene(int orbit) {
     Orbits.Orbit there = orbits.get(orbit);
     return Scene.of(Orbits.of(mission, there), there.name(), settings, earth);
+  }
+
+  /** Only the plan needs one. */
+  private Mind mind(Scene scene) {
+    return settings.rules().contains(Rule.HARK) ? new Minds(scene) : (record, now, end) -> null;
   }
 
   private Followed one(Scene scene, Mind mind, int orbit, int index) {

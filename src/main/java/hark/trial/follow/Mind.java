@@ -9,5 +9,5 @@ import java.util.List;
 @FunctionalInterface
 interface Mind {
   /** What a record leaves of the prior at a time, looked ahead to another. */
-  Diagnosis of(List<Entry> record, Instant now, Instant end, long seed);
+  Diagnosis of(List<Entry> record, Instant now, Instant end);
 }

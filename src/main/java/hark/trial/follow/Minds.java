@@ -1,33 +1,27 @@
 package hark.trial.follow;
 
-import hark.assessment.AssessmentRequest;
-import hark.assessment.Assessor;
 import hark.ensemble.Diagnosis;
+import hark.ensemble.KeptEnsemble;
 import hark.ensemble.Workers;
 import hark.evidence.Entry;
 import hark.trial.campaign.SameThread;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 
-/** Diagnoses of one scene, each from the beginning. */
+/** Diagnoses of one scene from bodies that are flown once and weighed for every record. */
 final class Minds implements Mind {
-  private static final double DAY = 86_400;
+  private final KeptEnsemble kept;
 
-  private final Scene scene;
-  private final FollowSettings settings;
+  Minds(Scene scene) {
+    kept = KeptEnsemble.of(scene.input(), alone());
+  }
 
-  Minds(Scene scene, FollowSettings settings) {
-    this.scene = scene;
-    this.settings = settings;
+  private static Workers alone() {
+    return new Workers(new SameThread(), 1);
   }
 
   @Override
-  public Diagnosis of(List<Entry> record, Instant now, Instant end, long seed) {
-    double days = Duration.between(now, end).toMillis() / (1000 * DAY);
-    AssessmentRequest request = new AssessmentRequest(now, days, settings.members(), seed, 1);
-    return Diagnosis.of(
-        Assessor.input(scene.mission(), record, request, scene.earth()),
-        new Workers(new SameThread(), 1));
+  public Diagnosis of(List<Entry> record, Instant now, Instant end) {
+    return kept.diagnosis(now, end, record, alone());
   }
 }

@@ -91,7 +91,7 @@ final class PlanChooser implements Chooser {
         settings.without().contains(Ingredient.INFERENCE) ? opening.record() : play.record();
     Instant from = scene.input().instant(now);
     Diagnosis diagnosis =
-        mind.of(record, from, scene.input().instant(until), settings.seed() + opening.drawn());
+        mind.of(record, from, scene.input().instant(until));
     PlanSettings limits =
         new PlanSettings(settings.hoursPerWeek(), scene.mission().hazardLimit())
             .weeksFrom(scene.input().instant(opening.start()))

@@ -52,6 +52,12 @@ final class Figures {
               each(o -> o.after()[c]),
               count(o -> o.begun()[c])));
     }
+    figures.add(
+        Figure.counted(
+            What.CALIBRATION,
+            "three and more events",
+            each(Outcome::remainder),
+            count(Outcome::isLarger)));
     for (int k = 0; k < subject.objects().size(); k++) {
       int object = k;
       figures.add(

@@ -1,5 +1,6 @@
 package hark.trial.score;
 
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.util.List;
 
 /**
@@ -14,9 +15,11 @@ import java.util.List;
  * @param setGain natural logarithm of the weight of the truth's event set after over before; larger
  *     sets are judged as the remainder
  * @param floored the set had less weight than is counted
- * @param before chance of each cause having begun by the end, before evidence
- * @param after the same after it
- * @param begun whether it really had
+ * @param before chance of each cause having begun by the end with at most one other event within
+ *     thirty days, before evidence
+ * @param after the same after it: what the diagnosis reports of a cause
+ * @param begun whether it really had; false for truths of more events, which are the remainder
+ * @param remainder chance of more than two events after the evidence
  * @param objects chance of each candidate after the evidence
  * @param object which it really is
  * @param stations chance that each station works as believed after the evidence
@@ -26,6 +29,8 @@ import java.util.List;
  * @param onsets the same for onsets of causes that had really begun and may begin at any time
  * @param causeRanks randomised place of the truth of each cause
  * @param objectRank randomised place of the real object
+ * @param behind effective number of different bodies behind the truth's explanation; 0 for the
+ *     remainder
  * @param misfit predictive tail probability that the diagnosis reports
  */
 public record Outcome(
@@ -39,6 +44,7 @@ public record Outcome(
     double[] before,
     double[] after,
     boolean[] begun,
+    double remainder,
     double[] objects,
     int object,
     double[] stations,
@@ -48,8 +54,18 @@ public record Outcome(
     List<OnsetRank> onsets,
     double[] causeRanks,
     double objectRank,
+    double behind,
     double misfit)
     implements Indexed {
+
+  /** Most events that an explanation names; larger sets are the remainder. */
+  public static final int NAMED = 2;
+
+  /** Whether the truth belongs to the remainder. */
+  @JsonIgnore
+  public boolean isLarger() {
+    return events > NAMED;
+  }
 
   /** Where the real onset of a cause lies among those of the members that hold it. */
   public record OnsetRank(int cause, double rank) {}

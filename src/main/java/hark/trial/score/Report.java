@@ -12,6 +12,8 @@ import java.util.function.ToDoubleFunction;
  * @param floored campaigns whose true set had no weight worth counting
  * @param drawn truths drawn for all campaigns
  * @param neverHeard campaigns in which nothing was heard at all
+ * @param behind effective bodies behind the truths' explanations: a tenth of the campaigns have
+ *     fewer than the first, half fewer than the second
  * @param misfit share of campaigns whose misfit is below {@value #MISFIT}
  * @param misfitHeard the same among those in which something was heard
  */
@@ -25,15 +27,13 @@ public record Report(
     Mean setGain,
     Mean causeGain,
     double entries,
+    double[] behind,
     double misfit,
     double misfitHeard,
     List<Figure> figures,
     List<Closeness> cases) {
   /** A diagnosis that reports less than this says that nothing explains the evidence well. */
   public static final double MISFIT = 0.05;
-
-  /** Largest sets that the diagnosis names. */
-  private static final int NAMED = 2;
 
   /** What was tried, and the names of things. */
   public record Subject(
@@ -71,15 +71,27 @@ public record Report(
         outcomes.size(),
         outcomes.stream().mapToLong(Outcome::drawn).sum(),
         outcomes.size() - heard.size(),
-        (int) outcomes.stream().filter(o -> o.events() > NAMED).count(),
+        (int) outcomes.stream().filter(Outcome::isLarger).count(),
         (int) outcomes.stream().filter(Outcome::floored).count(),
         mean(outcomes, Outcome::setGain),
         mean(outcomes, Outcome::causeGain),
         mean(outcomes, Outcome::entries).value(),
+        behind(outcomes),
         misfit(outcomes),
         misfit(heard),
         Figures.of(outcomes, subject),
         cases);
+  }
+
+  private static double[] behind(List<Outcome> outcomes) {
+    double[] rising =
+        outcomes.stream()
+            .filter(o -> !o.isLarger())
+            .mapToDouble(Outcome::behind)
+            .sorted()
+            .toArray();
+    int n = rising.length;
+    return n == 0 ? new double[2] : new double[] {rising[n / 10], rising[n / 2]};
   }
 
   private static Mean mean(List<Outcome> outcomes, ToDoubleFunction<Outcome> number) {

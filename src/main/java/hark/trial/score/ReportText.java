@@ -76,6 +76,11 @@ public final class ReportText {
     line(text, "| log score over the prior, causes | %s |", mean(report.causeGain()));
     line(text, "| truths of three and more events | %d |", report.larger());
     line(text, "| true explanation without weight | %d |", report.floored());
+    line(
+        text,
+        "| effective bodies behind the true explanation, tenth and median | %.0f, %.0f |",
+        report.behind()[0],
+        report.behind()[1]);
     line(text, "| misfit below %.2f | %.1f %% |", Report.MISFIT, 100 * report.misfit());
     line(text, "| the same where something was heard | %.1f %% |", 100 * report.misfitHeard());
     line(text, "");

@@ -72,7 +72,7 @@ class TrialTest {
   }
 
   private static Trial trial(int campaigns, long seed) {
-    Settings settings = new Settings(campaigns, 2, seed, Settings.Kind.SAME, 60);
+    Settings settings = new Settings(campaigns, 2, seed, Settings.Kind.SAME, 60, false);
     return new Trial(MISSION, settings, EarthModel.bundled());
   }
 

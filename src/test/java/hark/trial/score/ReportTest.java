@@ -64,6 +64,7 @@ class ReportTest {
               new double[] {0.1, 0.1, 0.1},
               after,
               begun,
+              0,
               objects,
               object,
               stations,
@@ -73,6 +74,7 @@ class ReportTest {
               List.of(new Outcome.OnsetRank(0, random.nextDouble())),
               ranks,
               Ranks.ofCategory(objects, object, random.nextDouble()),
+              50,
               random.nextDouble()));
     }
     return outcomes;
