@@ -2,12 +2,14 @@ package hark.assessment;
 
 import hark.ensemble.BeaconRadio;
 import hark.ensemble.Candidate;
+import hark.evidence.Evidence;
 import hark.mission.Mission;
 import hark.orbit.EarthModel;
 import hark.orbit.Trajectory;
 import hark.problem.BadInput;
 import hark.problem.Problem;
 import hark.signal.Carrier;
+import hark.signal.ContactTimes;
 import hark.signal.DopplerCurve;
 import hark.signal.DopplerPoint;
 import hark.signal.Listener;
@@ -23,7 +25,9 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -40,6 +44,12 @@ public final class CurveDesk {
 
   /** A curve may reach a little below the horizon: elements and clocks are not exact, degrees. */
   private static final double BELOW_HORIZON_DEG = -3;
+
+  /** Skylines are known to about a degree. Judged. */
+  private static final double SKYLINE_SD_DEG = 1;
+
+  /** On a grazing pass a degree is minutes. */
+  private static final double LONGEST_EDGE_SECONDS = 120;
 
   private static final Duration LOOKED_FOR_PASSES = Duration.ofHours(13);
 
@@ -60,27 +70,109 @@ public final class CurveDesk {
    * @throws BadInput when no candidate was in view during one of them; it names the nearest pass
    */
   public WhoseQuestion question(List<DopplerCurve> curves) {
+    return question(curves, Map.of());
+  }
+
+  /**
+   * The same with other weights than the mission's.
+   *
+   * @param weights of every candidate and of {@link Candidate#NONE}; empty for the mission's
+   */
+  public WhoseQuestion question(List<DopplerCurve> curves, Map<String, Double> weights) {
     refuseOutsidePasses(curves);
     Instant middle = middle(curves);
-    List<Suspect> suspects = new ArrayList<>();
-    List<Candidate> candidates = Assessor.candidates(mission);
-    double sum = candidates.stream().mapToDouble(Candidate::prior).sum();
-    boolean without = candidates.stream().noneMatch(c -> c.objectId().equals(Candidate.NONE));
-    double kept = without ? 1 - NONE_AT_LEAST : 1;
-    for (Candidate candidate : candidates) {
-      suspects.add(suspect(candidate, candidate.prior() / sum * kept, middle));
+    List<Suspect> suspects =
+        candidates().stream()
+            .map(each -> suspect(each, weights.getOrDefault(each.objectId(), each.prior()), middle))
+            .toList();
+    return new WhoseQuestion(
+        suspects, curves, listeners(), carrier(), WhoseQuestion.Noise.USUAL, earth);
+  }
+
+  /** The mission's candidates and none of them, with weights that sum to 1. */
+  private List<Candidate> candidates() {
+    List<Candidate> listed = Assessor.candidates(mission);
+    double sum = listed.stream().mapToDouble(Candidate::prior).sum();
+    boolean without = listed.stream().noneMatch(c -> c.objectId().equals(Candidate.NONE));
+    double kept = (without ? 1 - NONE_AT_LEAST : 1) / sum;
+    List<Candidate> all = new ArrayList<>();
+    for (Candidate each : listed) {
+      all.add(weighing(each, each.objectId(), each.prior() * kept));
     }
     if (without) {
       Candidate heaviest =
-          candidates.stream().max(Comparator.comparingDouble(Candidate::prior)).orElseThrow();
-      suspects.add(
-          suspect(
-              new Candidate(Candidate.NONE, heaviest.sets(), heaviest.alongTrack(), NONE_AT_LEAST),
-              NONE_AT_LEAST,
-              middle));
+          listed.stream().max(Comparator.comparingDouble(Candidate::prior)).orElseThrow();
+      all.add(weighing(heaviest, Candidate.NONE, NONE_AT_LEAST));
     }
-    return new WhoseQuestion(
-        suspects, curves, listeners(), carrier(), WhoseQuestion.Noise.USUAL, earth);
+    return all;
+  }
+
+  private static Candidate weighing(Candidate like, String id, double weight) {
+    return new Candidate(id, like.sets(), like.alongTrack(), weight);
+  }
+
+  /**
+   * Weights after start and end of what was heard, nothing else: each contact against the pass of
+   * each candidate over that station.
+   */
+  public Map<String, Double> byTimes(List<Evidence.Heard> contacts) {
+    List<Candidate> candidates = candidates();
+    double[] weights = candidates.stream().mapToDouble(Candidate::prior).toArray();
+    double[] logs = new double[weights.length];
+    double interval = mission.body().typical().beacons().get(0).intervalSeconds();
+    for (Evidence.Heard heard : contacts) {
+      Station station =
+          mission.stations().stream()
+              .filter(each -> each.name().equals(heard.station()))
+              .findFirst()
+              .orElseThrow();
+      for (int k = 0; k < logs.length; k++) {
+        Candidate candidate = candidates.get(k);
+        double sd =
+            Math.hypot(candidate.sdSeconds(heard.from(), now), station.doubts().clockSdSeconds());
+        logs[k] +=
+            ContactTimes.logLikelihood(
+                new ContactTimes.Contact(heard.from(), heard.to()),
+                views(candidate, station, heard, sd),
+                sd,
+                interval);
+      }
+    }
+    double[] posterior = ContactTimes.posterior(weights, logs);
+    Map<String, Double> byObject = new LinkedHashMap<>();
+    for (int k = 0; k < posterior.length; k++) {
+      byObject.put(candidates.get(k).objectId(), posterior[k]);
+    }
+    return byObject;
+  }
+
+  private List<ContactTimes.View> views(
+      Candidate candidate, Station station, Evidence.Heard heard, double sd) {
+    Duration around = Duration.ofMillis(Math.round(1000 * (60 + 5 * sd)));
+    Trajectory trajectory = Trajectory.of(candidate.setAt(heard.from(), now), earth);
+    return Passes.find(
+            trajectory,
+            station.site(),
+            station.mask(),
+            heard.from().minus(around),
+            heard.to().plus(around))
+        .stream()
+        .map(
+            pass ->
+                new ContactTimes.View(
+                    pass.aos(),
+                    pass.los(),
+                    edgeSeconds(trajectory, station.site(), pass.aos()),
+                    edgeSeconds(trajectory, station.site(), pass.los())))
+        .toList();
+  }
+
+  /** Time an object takes to climb or sink through a degree, by which skylines are in doubt. */
+  private static double edgeSeconds(Trajectory trajectory, Site site, Instant edge) {
+    double at = trajectory.secondsAt(edge);
+    double before = Looks.late(trajectory, site, at - 0.5, 0).elevationDeg();
+    double after = Looks.late(trajectory, site, at + 0.5, 0).elevationDeg();
+    return Math.min(LONGEST_EDGE_SECONDS, SKYLINE_SD_DEG / Math.abs(after - before));
   }
 
   /** How much a candidate's lateness may grow in a day, one standard deviation, s. */
@@ -88,8 +180,8 @@ public final class CurveDesk {
     return Assessor.candidates(mission).stream()
         .filter(candidate -> candidate.objectId().equals(objectId))
         .findFirst()
+        .map(candidate -> candidate.alongTrack().of(candidate.setAt(now, now)))
         .orElseThrow()
-        .alongTrack()
         .perDaySeconds();
   }
 

@@ -1,8 +1,11 @@
 package hark.cli;
 
 import hark.cli.TableWriter.Column;
+import hark.orbit.ElementSet;
+import hark.orbit.EphemerisText;
 import hark.orbit.State;
 import hark.orbit.Trajectory;
+import java.io.PrintWriter;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -21,8 +24,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "ephemeris",
     description = {
-      "Positions and velocities at even steps, object by object.",
-      "Output as OEM comes with a later version."
+      "Positions and velocities at even steps, object by object; --format oem writes a CCSDS orbit"
+          + " ephemeris message, a segment for each object."
     },
     mixinStandardHelpOptions = true)
 final class EphemerisCommand implements Callable<Integer> {
@@ -46,7 +49,13 @@ final class EphemerisCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
   @Mixin private SkyOptions sky;
-  @Mixin private FormatOption format;
+
+  @Option(
+      names = "--format",
+      defaultValue = "table",
+      paramLabel = "table|json|csv|oem",
+      description = "How to print (default: ${DEFAULT-VALUE}).")
+  private String format;
 
   @Option(
       names = "--hours",
@@ -91,15 +100,46 @@ final class EphemerisCommand implements Callable<Integer> {
     }
     Instant from = sky.from(clock);
     List<Leg> legs = sky.elementSets(clock).stream().map(set -> new Leg(set, from, to)).toList();
+    Optional<OutputFormat> table = ExtraFormat.of(format, "oem", spec).table();
     SkyRun run = new SkyRun(legs, sky.earth(), spec.commandLine().getErr());
-    List<Object[]> rows = run.each((trajectory, leg) -> rows(trajectory, from, to));
-    TABLE.write(format.format(), rows, spec.commandLine().getOut());
+    PrintWriter out = spec.commandLine().getOut();
+    if (table.isEmpty()) {
+      out.print(EphemerisText.oem(segments(run, from, to), clock.instant()));
+      out.flush();
+      return ExitCode.DONE;
+    }
+    List<Object[]> rows =
+        run.each(
+            (trajectory, leg) ->
+                rows(trajectory, from, to).stream()
+                    .map(row -> row(trajectory.elements().objectId(), row.time(), row.state()))
+                    .toList());
+    TABLE.write(table.get(), rows, out);
     return ExitCode.DONE;
   }
 
-  private List<Object[]> rows(Trajectory trajectory, Instant from, Instant to) {
+  private List<EphemerisText.Segment> segments(SkyRun run, Instant from, Instant to) {
+    List<EphemerisText.Segment> segments =
+        run.each(
+            (trajectory, leg) -> {
+              List<EphemerisText.Row> rows = rows(trajectory, from, to);
+              return rows.isEmpty() ? List.of() : List.of(segment(leg.set(), rows));
+            });
+    if (segments.isEmpty()) {
+      throw new CouldNot("no object has a valid state in that span, so there is no message", null);
+    }
+    return segments;
+  }
+
+  private EphemerisText.Segment segment(ElementSet set, List<EphemerisText.Row> rows) {
+    String name = set.name().orElse(set.objectId());
+    String frameName = frame == FrameName.TEME ? "TEME" : "ITRF2020";
+    return new EphemerisText.Segment(set.objectId(), name, frameName, rows);
+  }
+
+  private List<EphemerisText.Row> rows(Trajectory trajectory, Instant from, Instant to) {
     Instant end = trajectory.validUntil(from, to).orElse(to.plusNanos(1));
-    List<Object[]> rows = new ArrayList<>();
+    List<EphemerisText.Row> rows = new ArrayList<>();
     for (long i = 0; ; i++) {
       Instant time = from.plusNanos(Math.round(i * stepSeconds * 1e9));
       if (!time.isBefore(end)) {
@@ -107,7 +147,7 @@ final class EphemerisCommand implements Callable<Integer> {
       }
       Optional<State> state =
           frame == FrameName.TEME ? trajectory.temeAt(time) : trajectory.earthFixedAt(time);
-      state.ifPresent(found -> rows.add(row(trajectory.elements().objectId(), time, found)));
+      state.ifPresent(found -> rows.add(new EphemerisText.Row(time, found)));
     }
   }
 

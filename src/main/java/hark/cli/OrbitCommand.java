@@ -5,17 +5,23 @@ import hark.assessment.OrbitKnowledge;
 import hark.assessment.OrbitKnowledge.Known;
 import hark.cli.TableWriter.Column;
 import hark.document.OrbitReport;
+import hark.orbit.ElementSet;
+import hark.orbit.ElementText;
+import hark.orbit.OmmText;
 import hark.orbit.SetStep;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -80,6 +86,15 @@ final class OrbitCommand implements Callable<Integer> {
       description = "Use element sets known by this time, UTC (default: the mission's clock).")
   private Instant now;
 
+  @Option(
+      names = "--write",
+      paramLabel = "FORM",
+      description = {
+        "Print the candidates' newest sets in this form instead: tle, omm, omm-xml or omm-json.",
+        "A deployer's state gives the mean elements fitted to its path."
+      })
+  private String write;
+
   @Option(names = "--steps", description = "List each set as the one before it foretold it.")
   private boolean steps;
 
@@ -89,7 +104,10 @@ final class OrbitCommand implements Callable<Integer> {
     Instant at = now == null ? record.now(Main.of(spec).clock()) : now;
     OrbitKnowledge knowledge = OrbitDesk.of(record.mission(), earth.earth(), at);
     PrintWriter out = spec.commandLine().getOut();
-    if (steps) {
+    if (write != null) {
+      out.print(elements(knowledge));
+      out.flush();
+    } else if (steps) {
       List<Object[]> rows =
           knowledge.objects().stream()
               .flatMap(known -> known.steps().stream().map(step -> row(known.objectId(), step)))
@@ -103,6 +121,24 @@ final class OrbitCommand implements Callable<Integer> {
           format.format(), knowledge.objects().stream().map(OrbitCommand::row).toList(), out);
     }
     return ExitCode.DONE;
+  }
+
+  private String elements(OrbitKnowledge knowledge) {
+    List<ElementSet> sets =
+        knowledge.objects().stream()
+            .filter(known -> known.weight().isPresent())
+            .map(Known::last)
+            .toList();
+    return switch (write.toLowerCase(Locale.ROOT)) {
+      case "tle" -> sets.stream().map(ElementText::twoLines).collect(Collectors.joining());
+      case "omm" -> OmmText.lines(sets, knowledge.now());
+      case "omm-xml" -> OmmText.xml(sets, knowledge.now());
+      case "omm-json" -> OmmText.json(sets, knowledge.now());
+      default ->
+          throw new ParameterException(
+              spec.commandLine(),
+              "--write '" + write + "' is not one of tle, omm, omm-xml and omm-json");
+    };
   }
 
   private static Object[] row(Known known) {

@@ -11,15 +11,11 @@ enum OutputFormat {
   JSON,
   CSV;
 
-  /** Reads {@code --format}; forms that are planned are refused by name. */
+  /** Reads {@code --format}. */
   static final class Converter implements ITypeConverter<OutputFormat> {
     @Override
     public OutputFormat convert(String text) {
       String word = text.toUpperCase(Locale.ROOT);
-      if (word.equals("OEM")) {
-        throw new TypeConversionException(
-            "OEM comes with a later version; use table, json or csv for now");
-      }
       return Arrays.stream(values())
           .filter(format -> format.name().equals(word))
           .findFirst()

@@ -11,6 +11,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -56,6 +57,14 @@ final class SubjectOptions {
   /** The question as the options put it, for a command where it does not matter who looks. */
   SkyQuestion question(SkyOptions sky) {
     return folder == null ? ofFile(sky, List.of()) : ofMission(sky, read(sky), List.of());
+  }
+
+  /** The mission folder, for what only a mission can answer. */
+  Path requireMission() {
+    if (folder == null) {
+      throw new ParameterException(command.commandLine(), "Which mission? Name its folder.");
+    }
+    return folder;
   }
 
   private Mission read(SkyOptions sky) {

@@ -3,11 +3,19 @@ package hark.cli;
 import hark.cli.TableWriter.Column;
 import hark.orbit.Eclipses;
 import hark.orbit.Trajectory;
+import hark.problem.BadInput;
 import hark.station.Look;
 import hark.station.Looks;
 import hark.station.Pass;
 import hark.station.Passes;
 import hark.station.Site;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -26,7 +34,10 @@ import picocli.CommandLine.Spec;
     name = "track",
     description = {
       "Azimuth, elevation, range and Doppler at even steps inside each pass, over a site or over a"
-          + " mission's stations (these rows name the station as site)."
+          + " mission's stations (these rows name the station as site).",
+      "With --downlink-mhz and --uplink-mhz each row says where to tune: receiveHz is where a signal"
+          + " sent at the first arrives, transmitHz is what to send so that the second arrives. --out"
+          + " writes a file of comma-separated values for each pass."
     },
     mixinStandardHelpOptions = true)
 final class TrackCommand implements Callable<Integer> {
@@ -63,6 +74,26 @@ final class TrackCommand implements Callable<Integer> {
       description = "Adds the Doppler shift of a signal sent at this frequency; > 0 approaching.")
   private Double frequencyMhz;
 
+  @Option(
+      names = "--downlink-mhz",
+      paramLabel = "F",
+      description = "Adds receiveHz: where to listen for a signal sent at this frequency.")
+  private Double downlinkMhz;
+
+  @Option(
+      names = "--uplink-mhz",
+      paramLabel = "F",
+      description =
+          "Adds transmitHz: what to send so that it arrives at this frequency. Sending needs a"
+              + " licence and somebody who may authorise it.")
+  private Double uplinkMhz;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "Write a CSV file for each pass into this new or empty folder instead.")
+  private Path directory;
+
   /** Rows of one pass, kept together while passes are put in order. */
   private record PassRows(Pass pass, List<Object[]> rows) {}
 
@@ -72,13 +103,34 @@ final class TrackCommand implements Callable<Integer> {
     SkyQuestion asked = subject.question(sky, place);
     SkyRun run = new SkyRun(asked.legs(), asked.earth(), spec.commandLine().getErr());
     List<PassRows> found = run.each((trajectory, leg) -> track(trajectory, leg, asked));
-    List<Object[]> rows =
-        FoundPasses.inOrder(found, PassRows::pass).stream()
-            .flatMap(pass -> pass.rows().stream())
-            .toList();
-    new TableWriter("track", columns(asked.mission()))
-        .write(format.format(), rows, spec.commandLine().getOut());
+    List<PassRows> inOrder = FoundPasses.inOrder(found, PassRows::pass);
+    TableWriter table = new TableWriter("track", columns(asked.mission()));
+    PrintWriter out = spec.commandLine().getOut();
+    if (directory != null) {
+      inOrder.forEach(pass -> write(table, pass, out));
+      out.flush();
+      return ExitCode.DONE;
+    }
+    List<Object[]> rows = inOrder.stream().flatMap(pass -> pass.rows().stream()).toList();
+    table.write(format.format(), rows, out);
     return ExitCode.DONE;
+  }
+
+  private void write(TableWriter table, PassRows pass, PrintWriter out) {
+    String aos = pass.pass().aos().truncatedTo(ChronoUnit.SECONDS).toString();
+    String name = pass.pass().objectId() + "-" + pass.pass().site() + "-" + aos;
+    Path file = directory.resolve(name.replaceAll("[^A-Za-z0-9.-]", "_") + ".csv");
+    StringWriter text = new StringWriter();
+    table.write(OutputFormat.CSV, pass.rows(), new PrintWriter(text));
+    try {
+      Files.createDirectories(directory);
+      Files.writeString(file, text.toString(), StandardOpenOption.CREATE_NEW);
+    } catch (FileAlreadyExistsException e) {
+      throw BadInput.of("the file is there already", file.toString(), "name another folder");
+    } catch (IOException e) {
+      throw new CouldNot(file + " could not be written: " + e.getMessage(), e);
+    }
+    out.println(file);
   }
 
   private void refuseNonsense() {
@@ -86,10 +138,16 @@ final class TrackCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--step is " + stepSeconds + "; it must lie between 0.001 and 86400");
     }
-    if (frequencyMhz != null && !(frequencyMhz > 0 && frequencyMhz <= 1e6)) {
+    refuseNonsense("--frequency-mhz", frequencyMhz);
+    refuseNonsense("--downlink-mhz", downlinkMhz);
+    refuseNonsense("--uplink-mhz", uplinkMhz);
+  }
+
+  private void refuseNonsense(String option, Double megahertz) {
+    if (megahertz != null && !(megahertz > 0 && megahertz <= 1e6)) {
       throw new ParameterException(
           spec.commandLine(),
-          "--frequency-mhz is " + frequencyMhz + "; it must lie above 0 and at most at 1000000");
+          option + " is " + megahertz + "; it must lie above 0 and at most at 1000000");
     }
   }
 
@@ -100,6 +158,12 @@ final class TrackCommand implements Callable<Integer> {
     }
     if (frequencyMhz != null) {
       columns.add(Column.number("dopplerHz", 3));
+    }
+    if (downlinkMhz != null) {
+      columns.add(Column.number("receiveHz", 1));
+    }
+    if (uplinkMhz != null) {
+      columns.add(Column.number("transmitHz", 1));
     }
     columns.add(Column.text("sunlit"));
     return columns;
@@ -161,6 +225,13 @@ final class TrackCommand implements Callable<Integer> {
     row.add(look.rangeRateMetersPerSecond() / 1000);
     if (frequencyMhz != null) {
       row.add(-look.rangeRateMetersPerSecond() / LIGHT_METERS_PER_SECOND * frequencyMhz * 1e6);
+    }
+    double arrives = 1 - look.rangeRateMetersPerSecond() / LIGHT_METERS_PER_SECOND;
+    if (downlinkMhz != null) {
+      row.add(downlinkMhz * 1e6 * arrives);
+    }
+    if (uplinkMhz != null) {
+      row.add(uplinkMhz * 1e6 / arrives);
     }
     row.add(sunlit);
     return row;

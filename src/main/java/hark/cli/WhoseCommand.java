@@ -5,6 +5,9 @@ import hark.document.CurvePlot;
 import hark.document.WhoseJson;
 import hark.document.WhoseReport;
 import hark.ensemble.Candidate;
+import hark.evidence.Entry;
+import hark.evidence.Evidence;
+import hark.evidence.EvidenceBook;
 import hark.mission.Mission;
 import hark.orbit.EarthModel;
 import hark.orbit.ElementText;
@@ -26,6 +29,7 @@ import java.nio.file.StandardOpenOption;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -42,7 +46,9 @@ import picocli.CommandLine.Spec;
       "Compare Doppler curves with every candidate: one lateness for each, a carrier and a drift for"
           + " each pass, a clock error for each station, all with their priors.",
       "A curve is a CCSDS tracking data message (KVN or XML) or CSV with the columns"
-          + " time,frequencyHz and, if wanted, sigmaHz and station: received frequencies in Hz."
+          + " time,frequencyHz and, if wanted, sigmaHz and station: received frequencies in Hz.",
+      "--times weighs start and end of what the record says was heard as well, or alone when no curve"
+          + " is named."
     },
     footer = {
       "",
@@ -63,10 +69,17 @@ final class WhoseCommand implements Callable<Integer> {
 
   @Parameters(
       index = "1..*",
-      arity = "1..*",
+      arity = "0..*",
       paramLabel = "CURVE",
       description = "Files of curves; several passes and stations may be in one or in many.")
-  private List<Path> files;
+  private List<Path> files = List.of();
+
+  @Option(
+      names = "--times",
+      description =
+          "Weigh start and end of each entry 'heard' against the candidates' rise and set. Not for"
+              + " --log: the assessment weighs those entries by itself.")
+  private boolean times;
 
   @Option(
       names = "--station",
@@ -105,12 +118,19 @@ final class WhoseCommand implements Callable<Integer> {
     MissionRecord record = MissionRecord.read(folder);
     Instant at = now == null ? record.now(Main.of(spec).clock()) : now;
     EarthModel model = earth.earth();
+    refuseNothing();
     List<DopplerCurve> curves = curves(record.mission(), model);
     CurveDesk desk = new CurveDesk(record.mission(), model, at);
-    WhoseQuestion question = desk.question(curves);
-    WhoseAnswer answer = Whose.of(question);
     PrintWriter out = spec.commandLine().getOut();
     boolean json = format.format() == OutputFormat.JSON;
+    Map<String, Double> weights =
+        times ? byTimes(record, desk, at, json && files.isEmpty()) : Map.of();
+    if (files.isEmpty()) {
+      out.flush();
+      return ExitCode.DONE;
+    }
+    WhoseQuestion question = desk.question(curves, weights);
+    WhoseAnswer answer = Whose.of(question);
     out.print(json ? WhoseJson.text(answer) : WhoseReport.of(question, answer));
     if (plot != null) {
       write(plot, CurvePlot.of(question, answer));
@@ -124,6 +144,40 @@ final class WhoseCommand implements Callable<Integer> {
     }
     out.flush();
     return ExitCode.DONE;
+  }
+
+  private void refuseNothing() {
+    if (files.isEmpty() && !times) {
+      throw new ParameterException(
+          spec.commandLine(), "Which curves? Name files, or give --times for what was heard.");
+    }
+    boolean wantsFit = refine != null || plot != null || log;
+    boolean tooLittle = files.isEmpty() ? wantsFit : times && log;
+    if (tooLittle) {
+      throw new ParameterException(
+          spec.commandLine(), "--times says too little for --refine, --plot and --log.");
+    }
+  }
+
+  private Map<String, Double> byTimes(
+      MissionRecord record, CurveDesk desk, Instant at, boolean alone) {
+    List<Evidence.Heard> contacts =
+        EvidenceBook.effective(record.entries(), at).stream()
+            .map(Entry::evidence)
+            .filter(Evidence.Heard.class::isInstance)
+            .map(Evidence.Heard.class::cast)
+            .toList();
+    if (contacts.isEmpty()) {
+      throw new CouldNot("nothing was heard by then, so there are no times to weigh", null);
+    }
+    Map<String, Double> weights = desk.byTimes(contacts);
+    PrintWriter out = spec.commandLine().getOut();
+    boolean json = format.format() == OutputFormat.JSON;
+    out.print(
+        !json
+            ? WhoseReport.byTimes(contacts.size(), weights)
+            : alone ? WhoseJson.byTimes(weights) : "");
+    return weights;
   }
 
   private List<DopplerCurve> curves(Mission mission, EarthModel model) {

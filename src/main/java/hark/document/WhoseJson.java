@@ -8,6 +8,7 @@ import hark.signal.WhoseAnswer;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
+import java.util.Map;
 
 /** The answer of {@code hark whose} in the form of the contract. Pure. */
 public final class WhoseJson {
@@ -33,6 +34,23 @@ public final class WhoseJson {
     fields.number("tail", answer.tail());
     fields.number("scatterHz", answer.scaleHz());
     top.put("pointsSetAside", answer.setAside().size());
+    return top.toPrettyString() + "\n";
+  }
+
+  /** Weights after start and end of contacts alone, in the same form. */
+  public static String byTimes(Map<String, Double> weights) {
+    ObjectNode top = JsonNodeFactory.instance.objectNode();
+    ArrayNode candidates = top.putArray("candidates");
+    weights.forEach(
+        (object, weight) -> {
+          if (!object.equals(NONE)) {
+            ObjectNode node = candidates.addObject();
+            JsonFields fields = new JsonFields(node);
+            fields.text("object", object);
+            fields.number("posterior", weight);
+          }
+        });
+    new JsonFields(top).number("none", weights.getOrDefault(NONE, 0.0));
     return top.toPrettyString() + "\n";
   }
 

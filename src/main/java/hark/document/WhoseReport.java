@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /** What {@code hark whose} prints for people. Pure. */
 public final class WhoseReport {
@@ -141,6 +142,26 @@ public final class WhoseReport {
             + " The points scatter by "
             + Math.round(answer.scaleHz())
             + " Hz.");
+  }
+
+  /**
+   * What start and end of contacts say by themselves.
+   *
+   * @param weights after them, by object
+   */
+  public static String byTimes(int contacts, Map<String, Double> weights) {
+    Page page = new Page();
+    List<String> said = new ArrayList<>();
+    weights.forEach((object, weight) -> said.add(object + " " + Words.percent(weight)));
+    page.prose(
+        "Times     ",
+        "Start and end of "
+            + Words.countSpoken(contacts, "contact")
+            + " alone leave "
+            + String.join(", ", said)
+            + ".");
+    page.blank();
+    return page.toString();
   }
 
   /** The corrected orbit in words. */

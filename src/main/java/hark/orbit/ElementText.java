@@ -105,34 +105,12 @@ public final class ElementText {
     }
     line(text, "CREATION_DATE", time(created));
     line(text, "ORIGINATOR", "HARK");
-    line(text, "OBJECT_NAME", set.name().orElse(set.objectId()));
-    line(text, "OBJECT_ID", "UNKNOWN");
-    line(text, "CENTER_NAME", "EARTH");
-    line(text, "REF_FRAME", "TEME");
-    line(text, "TIME_SYSTEM", "UTC");
-    line(text, "MEAN_ELEMENT_THEORY", "SGP4");
-    line(text, "EPOCH", time(set.epoch()));
-    number(text, "MEAN_MOTION", set.meanMotionRevPerDay());
-    number(text, "ECCENTRICITY", set.eccentricity());
-    number(text, "INCLINATION", set.inclinationDeg());
-    number(text, "RA_OF_ASC_NODE", set.raanDeg());
-    number(text, "ARG_OF_PERICENTER", set.perigeeArgumentDeg());
-    number(text, "MEAN_ANOMALY", set.meanAnomalyDeg());
-    line(text, "EPHEMERIS_TYPE", "0");
-    line(text, "CLASSIFICATION_TYPE", "U");
-    line(text, "NORAD_CAT_ID", set.objectId());
-    number(text, "BSTAR", set.bstar());
-    number(text, "MEAN_MOTION_DOT", set.halfMeanMotionDot());
-    number(text, "MEAN_MOTION_DDOT", set.sixthMeanMotionDotDot());
+    OmmText.fields(set).forEach((key, value) -> line(text, key, value));
     return text.toString();
   }
 
   private static String time(Instant instant) {
     return EPOCH.format(LocalDateTime.ofInstant(instant, ZoneOffset.UTC));
-  }
-
-  private static void number(StringBuilder text, String key, double value) {
-    line(text, key, Double.toString(value));
   }
 
   private static void line(StringBuilder text, String key, String value) {

@@ -144,7 +144,6 @@ class SkyCommandsTest {
   void whatComesLaterIsRefusedByName() {
     for (Ran ran :
         List.of(
-            run("ephemeris", of("--format", "oem")),
             run("passes", SITE, SPAN, of("--refraction")),
             run("track", SITE, SPAN, of("--refraction")))) {
       assertEquals(ExitCode.BAD_INPUT, ran.code());

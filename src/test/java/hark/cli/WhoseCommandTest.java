@@ -101,6 +101,25 @@ class WhoseCommandTest {
   }
 
   @Test
+  void startAndEndOfContactsAloneWeighALittle() throws Exception {
+    assertEquals(
+        ExitCode.DONE,
+        run("whose", demo.toString(), "--times", "--format", "json"),
+        err.toString());
+    JsonNode json = new ObjectMapper().readTree(out.toString());
+    double sum = json.get("none").asDouble();
+    for (JsonNode candidate : json.get("candidates")) {
+      sum += candidate.get("posterior").asDouble();
+    }
+    assertEquals(1, sum, 1e-5);
+    // all four were up both times, so nobody is ruled out and nobody found
+    assertTrue(json.get("candidates").get(0).get("posterior").asDouble() < 0.8);
+    assertTrue(json.get("candidates").get(3).get("posterior").asDouble() > 0.02);
+    assertEquals(ExitCode.BAD_INPUT, run("whose", demo.toString()));
+    assertTrue(err.toString().contains("Which curves?"), err.toString());
+  }
+
+  @Test
   void anObjectFarFromItsElementsIsNoneOfTheCandidates() throws Exception {
     String curve = curve("97311", 60, 200).toString();
     int code = run("whose", demo.toString(), curve, "--station", "Saltmere", "--format", "json");

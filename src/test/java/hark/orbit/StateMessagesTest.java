@@ -16,7 +16,7 @@ class StateMessagesTest {
   private static final EarthModel EARTH = EarthModel.bundled();
 
   /** CCSDS 502.0-B-3, figure G-1 (an invented object), with an orbit that stays up. */
-  private static final String OPM =
+  static final String OPM =
       """
       CCSDS_OPM_VERS = 3.0
       CREATION_DATE = 2026-10-06T04:00:00
