@@ -18,6 +18,7 @@ export const PAGES = [
   { hash: 'energy', name: 'Energy', digit: '3', sheets: ['css/energy.css'], load: () => import('./energy.js') },
   { hash: 'causes', name: 'Causes', digit: '4', sheets: ['css/causes.css'], load: () => import('./causes.js') },
   { hash: 'cause', name: '', digit: '', under: 'causes', sheets: ['css/causes.css'], load: () => import('./cause.js') },
+  { hash: 'plan', name: 'Plan', digit: '5', sheets: ['css/plan.css'], load: () => import('./plan.js') },
   { hash: 'record', name: 'Record', digit: '6', sheets: ['css/record.css'], load: () => import('./record.js') },
   { hash: 'runbook', name: 'Runbook', digit: '7', sheets: ['css/runbook.css'], load: () => import('./runbook.js') },
   { hash: 'setup', name: 'Set-up', digit: '8', sheets: ['css/setup.css'], load: () => import('./setup.js') },
