@@ -139,7 +139,8 @@ final class ServeCommand implements Callable<Integer> {
     return new MissionModel.Worked(
         examination.assessment(),
         Optional.of(examination.energy()),
-        Optional.of(examination.plan()));
+        Optional.of(examination.plan()),
+        Optional.of(examination.goingOn()));
   }
 
   private AssessmentRequest request(Instant now) {

@@ -182,8 +182,7 @@ final class TrialCommand implements Callable<Integer> {
   private Settings settings() {
     try {
       double until = days == null ? DIAGNOSED_DAYS : days;
-      return new Settings(
-          campaigns, until, draws.seed(), truth, draws.members(), ownBodies);
+      return new Settings(campaigns, until, draws.seed(), truth, draws.members(), ownBodies);
     } catch (IllegalArgumentException e) {
       throw refused(e.getMessage(), e);
     }

@@ -3,12 +3,14 @@ package hark.console;
 import hark.assessment.Assessment;
 import hark.assessment.Assessment.Window;
 import hark.assessment.PlanDesk;
+import hark.assessment.ReviewCase;
 import hark.evidence.Entry;
 import hark.journal.Journal;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * What the console shows and where its form writes. The server knows no mission, journal or clock
@@ -76,11 +78,16 @@ public interface ConsoleModel {
    *
    * @param energy empty when nobody can answer them
    * @param plan answers questions about the plan; empty when nobody can
+   * @param goingOn makes the case for going on, slow the first time; empty when nobody can
    */
-  record Answer(Assessment assessment, Optional<EnergyQuestions> energy, Optional<PlanDesk> plan) {
+  record Answer(
+      Assessment assessment,
+      Optional<EnergyQuestions> energy,
+      Optional<PlanDesk> plan,
+      Optional<Supplier<ReviewCase>> goingOn) {
     /** Without anybody who answers for the plan. */
     Answer(Assessment assessment, Optional<EnergyQuestions> energy) {
-      this(assessment, energy, Optional.empty());
+      this(assessment, energy, Optional.empty(), Optional.empty());
     }
   }
 

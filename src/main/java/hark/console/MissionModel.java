@@ -2,6 +2,7 @@ package hark.console;
 
 import hark.assessment.Assessment;
 import hark.assessment.Assessment.Window;
+import hark.assessment.CaseDesk;
 import hark.assessment.EnergyDesk;
 import hark.assessment.PlanDesk;
 import hark.document.MissionFacts;
@@ -50,11 +51,16 @@ public final class MissionModel implements ConsoleModel {
    *
    * @param desk answers questions about its electrical system; empty when there is none
    * @param plan answers questions about its plan; empty when there is none
+   * @param goingOn makes the case for going on; empty when there is none
    */
-  public record Worked(Assessment assessment, Optional<EnergyDesk> desk, Optional<PlanDesk> plan) {
+  public record Worked(
+      Assessment assessment,
+      Optional<EnergyDesk> desk,
+      Optional<PlanDesk> plan,
+      Optional<CaseDesk> goingOn) {
     /** Without anybody who answers for the plan. */
     public Worked(Assessment assessment, Optional<EnergyDesk> desk) {
-      this(assessment, desk, Optional.empty());
+      this(assessment, desk, Optional.empty(), Optional.empty());
     }
   }
 
@@ -122,7 +128,9 @@ public final class MissionModel implements ConsoleModel {
     Worked worked = assessing.assess(mission, entries, now);
     Optional<EnergyQuestions> energy =
         worked.desk().flatMap(desk -> folder.map(files -> new MissionEnergy(desk, files)));
-    Answer answer = new Answer(worked.assessment(), energy, worked.plan());
+    Answer answer =
+        new Answer(
+            worked.assessment(), energy, worked.plan(), worked.goingOn().map(desk -> desk::made));
     last = Optional.of(new Known(entries, answer));
     return answer;
   }

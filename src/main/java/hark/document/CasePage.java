@@ -83,6 +83,11 @@ public final class CasePage {
     }
   }
 
+  /** A name for it, fit for a file: {@code sandpiper-case-20261114T093000Z.md}. */
+  public static String fileName(ReviewCase made) {
+    return RunbookEntry.slug(made.mission()) + "-case-" + RunbookEntry.stamp(made.now()) + ".md";
+  }
+
   /** As Markdown. */
   public static String markdown(ReviewCase made) {
     CaseText words = new CaseText(made);

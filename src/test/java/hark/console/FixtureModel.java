@@ -5,6 +5,7 @@ import hark.assessment.Assessment.CauseView;
 import hark.assessment.Assessment.Window;
 import hark.assessment.AssessmentFixture;
 import hark.assessment.FixtureWindows;
+import hark.assessment.ReviewCaseFixture;
 import hark.evidence.Entry;
 import hark.evidence.Evidence;
 import hark.evidence.EvidenceBook;
@@ -134,7 +135,11 @@ final class FixtureModel implements ConsoleModel {
             .windows(windows(more))
             .warnings(List.of())
             .build();
-    return new Answer(assessment, Optional.of(energy));
+    return new Answer(
+        assessment,
+        Optional.of(energy),
+        Optional.empty(),
+        Optional.of(ReviewCaseFixture::sandpiper));
   }
 
   @Override

@@ -7,8 +7,6 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Route;
-import hark.assessment.ReviewCaseFixture;
-import hark.document.CaseJson;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -50,7 +48,6 @@ final class FixturePlan {
             .valueToTree(page.evaluate("() => fetch('/api/assessment').then((r) => r.json())"));
     FixturePlan plan = new FixturePlan(fetched.get("assessment"), fetched.get("revision").asInt());
     page.route("**/api/plan", plan::answer);
-    page.route("**/api/case", plan::made);
     return plan;
   }
 
@@ -142,11 +139,6 @@ final class FixturePlan {
     trial.put("sentence", longer < 0 ? "You skip a pass." : "You add a pass.");
     trial.putObject("taken");
     return trial;
-  }
-
-  private void made(Route route) {
-    ObjectNode made = CaseJson.of(ReviewCaseFixture.sandpiper());
-    fulfil(route, made.put("revision", 1));
   }
 
   private JsonNode read(String body) {

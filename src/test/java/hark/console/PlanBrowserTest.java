@@ -4,6 +4,7 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.microsoft.playwright.Download;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
@@ -18,7 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The plan's page; plan and case are invented and answered by {@link FixturePlan}. */
+/** The plan's page; the plan is invented and answered by {@link FixturePlan}. */
 class PlanBrowserTest {
   private static final Pattern PLANNED = Pattern.compile("\\bplanned\\b");
   private static final Pattern OPEN = Pattern.compile("\\bopen\\b");
@@ -172,6 +173,8 @@ class PlanBrowserTest {
     assertThat(made).containsText("2 Feb 2027 ± 3 d");
     assertThat(made.locator("a[download]")).hasAttribute("href", "/api/case/file");
     assertThat(page.locator(".curve")).hasAttribute("aria-label", Pattern.compile("takes 8.5"));
+    Download file = page.waitForDownload(() -> made.locator("a[download]").click());
+    assertEquals("sandpiper-one-case-20261114T093000Z.md", file.suggestedFilename());
   }
 
   @ParameterizedTest

@@ -11,7 +11,8 @@ package hark.trial.campaign;
  * @param ownBodies each campaign is diagnosed with bodies of its own, as users are; else all share
  *     {@value #SHARED} times as many
  */
-public record Settings(int campaigns, double days, long seed, Kind world, int members, boolean ownBodies) {
+public record Settings(
+    int campaigns, double days, long seed, Kind world, int members, boolean ownBodies) {
   /** How many times the bodies a shared ensemble has. */
   public static final int SHARED = 8;
 

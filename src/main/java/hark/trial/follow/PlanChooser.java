@@ -90,8 +90,7 @@ final class PlanChooser implements Chooser {
     List<Entry> record =
         settings.without().contains(Ingredient.INFERENCE) ? opening.record() : play.record();
     Instant from = scene.input().instant(now);
-    Diagnosis diagnosis =
-        mind.of(record, from, scene.input().instant(until));
+    Diagnosis diagnosis = mind.of(record, from, scene.input().instant(until));
     PlanSettings limits =
         new PlanSettings(settings.hoursPerWeek(), scene.mission().hazardLimit())
             .weeksFrom(scene.input().instant(opening.start()))
