@@ -6,8 +6,9 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * Which beacons run, at which interval, and whether the receiver has power. While a beacon runs,
- * its bursts are drawn from the bus as their average; their sag is looked at burst by burst.
+ * Which beacons run, at which interval, and whether the receiver has power. From a beacon's first
+ * burst on its bursts are drawn from the bus as their average: each in the interval that it begins,
+ * and none that was not sent. Their sag is looked at burst by burst.
  */
 final class Beacons {
   /** A burst so near to now, in intervals, is the one that begins now. */
@@ -83,7 +84,8 @@ final class Beacons {
       s.beaconFrom[i] = s.seconds;
       s.beaconInterval[i] = interval;
     }
-    double mean = beacon.transmitWatts() * beacon.durationSeconds() / interval;
+    boolean sends = s.seconds >= s.beaconFrom[i] + (1 - ROUNDING) * interval;
+    double mean = sends ? beacon.transmitWatts() * beacon.durationSeconds() / interval : 0;
     s.transmitWatts += mean;
     s.burstWatts = Math.max(s.burstWatts, beacon.transmitWatts() - mean);
   }
@@ -99,11 +101,17 @@ final class Beacons {
     return pace.byState().getOrDefault(s.bus, beacon.intervalSeconds());
   }
 
-  /** The next time at which a beacon changes its pace by the clock, s. */
+  /** The next time at which a beacon sends its first burst or changes its pace by the clock, s. */
   double nextChange(BodyState s) {
-    if (!paced) {
-      return BodyState.NEVER;
+    double next = BodyState.NEVER;
+    for (int i = 0; i < beacons.size(); i++) {
+      double first = s.beaconFrom[i] + s.beaconInterval[i];
+      next = first > s.seconds ? Math.min(next, first) : next; // no beacon: not a number
     }
+    return paced ? Math.min(next, nextPace(s)) : next;
+  }
+
+  private double nextPace(BodyState s) {
     double next = BodyState.NEVER;
     for (Beacon beacon : beacons) {
       if (beacon.pace().later().isPresent()) {
