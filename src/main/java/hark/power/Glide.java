@@ -15,6 +15,9 @@ final class Glide {
   /** What is due so soon after a step happens at its end, s. */
   private static final double INSTANT = 1e-6;
 
+  /** Rounds that close in on when a thermostat switches; each makes the error a tenth. */
+  private static final int CLOSINGS = 3;
+
   /** Makes 0 or 1 of a sign. */
   private static final double HUGE = 1e200;
 
@@ -54,6 +57,7 @@ final class Glide {
   private final double[] structureRate;
   private final double[] radiated;
   private final double[] into;
+  private final double[] share;
   private final double[] half;
   private final double[] bent;
   private final double[] past;
@@ -111,6 +115,7 @@ final class Glide {
     structureRate = new double[n];
     radiated = new double[n];
     into = new double[n];
+    share = new double[n];
     half = new double[n];
     bent = new double[n];
     past = new double[n];
@@ -138,7 +143,8 @@ final class Glide {
    */
   void foretell(double seconds) {
     for (int i = 0; i < of.count; i++) {
-      double across = of.coupling[i] * (of.batteryC[i] - of.structureC[i]);
+      double structure = of.structureC[i] + of.structureRate[i] * seconds / 2;
+      double across = of.coupling[i] * (of.batteryC[i] - structure);
       left[i] = of.cellWatts[i] + of.heater[i] - across;
     }
     for (int i = 0; i < of.count; i++) {
@@ -157,8 +163,13 @@ final class Glide {
     if (wanted * of.markSide[i] <= 0) {
       return 0;
     }
-    double until = wanted * of.batteryCapacity[i] / (left[i] - wanted * of.coupling[i] / 2);
-    return Math.max(0, Math.min(seconds, until));
+    double until = seconds;
+    for (int round = 0; round < CLOSINGS; round++) {
+      double moved = of.structureC[i] + of.structureRate[i] * until / 2 - of.batteryC[i] - wanted / 2;
+      double watts = of.cellWatts[i] + of.heater[i] + of.coupling[i] * moved;
+      until = Math.max(0, Math.min(seconds, wanted * of.batteryCapacity[i] / watts));
+    }
+    return until;
   }
 
   /** Cells at the middle of the step, foretold from the step before. */
@@ -299,14 +310,23 @@ final class Glide {
       half[i] = of.coupling[i] * (of.batteryC[i] - of.structureC[i]);
     }
     for (int i = first; i < end; i++) {
-      double outer = step * (4 * radiated[i] + of.coupling[i]);
-      double stiffness = outer + positive(of.structureCapacity[i] - outer / 2);
-      structureRate[i] = (into[i] + half[i]) / stiffness;
+      double inner = step * of.coupling[i];
+      double x = inner / of.batteryCapacity[i];
+      decay[i] = 1 / (of.batteryCapacity[i] + inner * (0.5 + x / 12));
+      share[i] = 1 - of.batteryCapacity[i] * decay[i];
     }
     for (int i = first; i < end; i++) {
-      double inner = step * of.coupling[i];
-      double stiffness = inner + positive(of.batteryCapacity[i] - inner / 2);
-      batteryRate[i] = (heat[i] + of.heater[i] - half[i]) / stiffness;
+      batteryRate[i] = heat[i] + of.heater[i] - half[i];
+      into[i] += half[i] + step * of.coupling[i] / 2 * decay[i] * batteryRate[i];
+    }
+    for (int i = first; i < end; i++) {
+      double outer = step * (4 * radiated[i] + of.coupling[i]);
+      double x = outer / of.structureCapacity[i];
+      double stiffness = of.structureCapacity[i] + outer * (0.5 + x / 12);
+      structureRate[i] = into[i] / (stiffness - step * of.coupling[i] / 2 * share[i]);
+    }
+    for (int i = first; i < end; i++) {
+      batteryRate[i] = batteryRate[i] * decay[i] + share[i] * structureRate[i];
     }
     for (int i = first; i < end; i++) {
       endBattery[i] = of.batteryC[i] + step * batteryRate[i];

@@ -6,7 +6,7 @@ final class PowerPhysics {
    * The simulation's longest step, s; shorter where something happens in between. Chosen on the
    * error-cost curve that the bench prints.
    */
-  static final double STEP_SECONDS = 200;
+  static final double STEP_SECONDS = 300;
 
   /** Thresholds that the voltage crosses are located within this time, s. */
   static final double EDGE_SECONDS = 1;

@@ -50,10 +50,14 @@ final class ThermalNodes {
     double heatArea = sunHeatArea * sunlit + thrownBackArea * light.thrownBackAt(middle, sunlit);
     double sunWatts = light.irradianceAt(middle) * heatArea;
     double into = sunWatts + earthHeatWatts + structureWatts + across - cubed * kelvin;
-    double stiffness = stiffness(thermal.structureJoulePerKelvin(), step * (4 * cubed + coupling));
-    triedStructureC = s.structureC + step * into / stiffness;
-    double batteryStiffness = stiffness(thermal.batteryJoulePerKelvin(), step * coupling);
-    triedBatteryC = s.batteryC + step * (batteryWatts - across) / batteryStiffness;
+    double outer = stiffness(thermal.structureJoulePerKelvin(), step * (4 * cubed + coupling));
+    double inner = stiffness(thermal.batteryJoulePerKelvin(), step * coupling);
+    double follows = 1 - thermal.batteryJoulePerKelvin() / inner;
+    double gain = step * (batteryWatts - across) / inner;
+    double shared = step * coupling / 2; // the structure sees the battery half way
+    double rise = (step * into + shared * gain) / (outer - shared * follows);
+    triedStructureC = s.structureC + rise;
+    triedBatteryC = s.batteryC + gain + follows * rise;
   }
 
   /** Fills in the numbers of a body that glides. */
@@ -67,9 +71,13 @@ final class ThermalNodes {
     to.batteryCapacity[i] = thermal.batteryJoulePerKelvin();
   }
 
-  /** Middle of the step for a slow node; a fast one goes to its equilibrium and not past it. */
+  /**
+   * Heat for each kelvin that a node moves in a step: its exponential to the second order, x / (1 −
+   * exp −x) = 1 + x/2 + x²/12; a fast node goes to its equilibrium and not past it.
+   */
   private static double stiffness(double capacity, double conductanceTimesStep) {
-    return Math.max(capacity + conductanceTimesStep / 2, conductanceTimesStep);
+    double x = conductanceTimesStep / capacity;
+    return capacity * (1 + x * (0.5 + x / 12));
   }
 
   /** Battery temperature at the end of the tried step, °C, before any shift. */

@@ -111,9 +111,9 @@ class ExtensionTest {
   @Test
   void theLastPlaceIsNeverAfterTheTimeAndATimeOnThePlaceIsIt() {
     assertEquals(0, Simulation.lastPlace(0));
-    assertEquals(1000, Simulation.lastPlace(1000));
-    assertEquals(1000, Simulation.lastPlace(1199.5));
-    assertEquals(800, Simulation.lastPlace(Math.nextDown(1000)));
+    assertEquals(900, Simulation.lastPlace(900));
+    assertEquals(900, Simulation.lastPlace(1199.5));
+    assertEquals(600, Simulation.lastPlace(Math.nextDown(900)));
   }
 
   @Test
