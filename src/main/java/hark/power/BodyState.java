@@ -110,6 +110,9 @@ final class BodyState implements Cloneable {
   double floorVolts;
   double ceilingVolts;
 
+  /** All strings open: they close above this voltage if the protection's condition holds. */
+  double closesVolts = NEVER;
+
   // Without a battery that feeds the bus: what array power must leave to matter; kept by the bus.
   double leastWatts;
   double mostWatts;

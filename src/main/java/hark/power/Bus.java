@@ -83,7 +83,9 @@ final class Bus {
     boolean feeds = Circuit.canDischarge(s);
     double shift = s.thresholdShiftVolts;
     s.floorVolts = feeds ? protection.opensBelowVolts(s) : 0;
-    s.ceilingVolts = s.protectionOpen ? protection.closesAboveVolts() : Double.POSITIVE_INFINITY;
+    s.ceilingVolts = Double.POSITIVE_INFINITY;
+    boolean rests = s.protectionOpen && !s.batteryGone;
+    s.closesVolts = rests ? protection.closesAboveVolts() : Double.POSITIVE_INFINITY;
     if (s.stringsResting > 0 || s.lowPower || s.bootLoop) {
       s.floorVolts = Double.POSITIVE_INFINITY; // always looked at exactly
     } else if (!s.busOff()) {

@@ -38,7 +38,8 @@ final class BusTimers {
     double next = Math.min(Math.min(s.bootAt, s.nextDay), after(s, quietEnd(s)));
     next = Math.min(next, Math.min(s.sagAt, s.paceAt));
     next = Math.min(next, after(s, s.releaseUntil));
-    next = Math.min(next, Math.min(unpoweredDue(s), onboard.next(s)));
+    double unpowered = onboard.stands(s) ? unpoweredDue(s) : BodyState.NEVER;
+    next = Math.min(next, Math.min(unpowered, onboard.next(s)));
     if (s.busOff()) {
       return next;
     }
@@ -80,6 +81,7 @@ final class BusTimers {
     if (s.nextDay <= s.seconds) {
       beginDay(s, circuit);
     }
+    watchPower(s, circuit); // before what begins now, which it does not clear
     onboard.beginDue(s, circuit, bus);
     watchPower(s, circuit);
     if (s.busOff()) {

@@ -101,40 +101,66 @@ final class Charger {
     }
     double coldest = coldest(s, celsius);
     double warmest = warmest(s, celsius);
-    boolean apart = heater != null && heater.offAboveC() - heater.onBelowC() > LEAST_BAND_KELVIN;
-    double mark = s.heating ? warmest : coldest;
-    boolean next = apart && !s.busOff() && mark == mark(s);
-    to.markC[i] = next ? mark : Lanes.FAR;
-    to.markSide[i] = next && !s.heating ? -1 : 1;
-    to.coldestC[i] = Lanes.finite(next && !s.heating ? coldest - LATE_KELVIN : coldest);
-    to.warmestC[i] = Lanes.finite(next && s.heating ? warmest + LATE_KELVIN : warmest);
+    boolean low = foretold(s, coldest);
+    boolean high = foretold(s, warmest);
+    to.lowMarkC[i] = low ? Lanes.finite(coldest) : -Lanes.FAR;
+    to.highMarkC[i] = high ? Lanes.finite(warmest) : Lanes.FAR;
+    to.coldestC[i] = Lanes.finite(low ? coldest - LATE_KELVIN : coldest);
+    to.warmestC[i] = Lanes.finite(high ? warmest + LATE_KELVIN : warmest);
   }
 
-  private double mark(BodyState s) {
-    return s.heating ? heater.offAboveC() : heater.onBelowC();
+  /** Whether what happens at a mark is foretold: not a thermostat that flutters. */
+  private boolean foretold(BodyState s, double mark) {
+    return !heaterSwitchesAt(s, mark) || heater.offAboveC() - heater.onBelowC() > LEAST_BAND_KELVIN;
+  }
+
+  private boolean heaterSwitchesAt(BodyState s, double mark) {
+    return heater != null
+        && !s.busOff()
+        && mark == (s.heating ? heater.offAboveC() : heater.onBelowC());
+  }
+
+  /** Moves on what switches where the cells come to {@link #warmest}, or to {@link #coldest}. */
+  void switchAt(BodyState s, boolean high, double celsius) {
+    double mark = high ? warmest(s, celsius) : coldest(s, celsius);
+    boolean inhibits = mark == (high ? warmestOfCharge(s, celsius) : coldestOfCharge(s, celsius));
+    s.heating ^= high == s.heating && heaterSwitchesAt(s, mark);
+    s.chargeInhibited ^= inhibits;
   }
 
   /** Below this temperature thermostat or inhibit switches, °C. */
   private double coldest(BodyState s, double celsius) {
-    double inhibit = Double.NEGATIVE_INFINITY;
-    if (!s.chargeInhibited) {
-      inhibit = battery.chargeMinC();
-    } else if (celsius > (battery.chargeMinC() + battery.chargeMaxC()) / 2) {
-      inhibit = battery.chargeMaxC() - PowerPhysics.CHARGE_HYSTERESIS_KELVIN;
-    }
+    double inhibit = coldestOfCharge(s, celsius);
     boolean waits = heater != null && !s.busOff() && !s.heating;
     return waits ? Math.max(inhibit, heater.onBelowC()) : inhibit;
   }
 
+  private double coldestOfCharge(BodyState s, double celsius) {
+    if (charges(s) && !s.chargeInhibited) {
+      return battery.chargeMinC();
+    }
+    return charges(s) && hot(celsius)
+        ? battery.chargeMaxC() - PowerPhysics.CHARGE_HYSTERESIS_KELVIN
+        : Double.NEGATIVE_INFINITY;
+  }
+
   /** Above this temperature thermostat or inhibit switches, °C. */
   private double warmest(BodyState s, double celsius) {
-    double inhibit = Double.POSITIVE_INFINITY;
-    if (!s.chargeInhibited) {
-      inhibit = battery.chargeMaxC();
-    } else if (celsius <= (battery.chargeMinC() + battery.chargeMaxC()) / 2) {
-      inhibit = battery.chargeMinC() + PowerPhysics.CHARGE_HYSTERESIS_KELVIN;
-    }
+    double inhibit = warmestOfCharge(s, celsius);
     return s.heating ? Math.min(inhibit, heater.offAboveC()) : inhibit;
+  }
+
+  private double warmestOfCharge(BodyState s, double celsius) {
+    if (charges(s) && !s.chargeInhibited) {
+      return battery.chargeMaxC();
+    }
+    return charges(s) && !hot(celsius)
+        ? battery.chargeMinC() + PowerPhysics.CHARGE_HYSTERESIS_KELVIN
+        : Double.POSITIVE_INFINITY;
+  }
+
+  private boolean hot(double celsius) {
+    return celsius > (battery.chargeMinC() + battery.chargeMaxC()) / 2;
   }
 
   /** Current at the end of the last taper, A; infinite when the last current was none. */
@@ -158,9 +184,17 @@ final class Charger {
     }
   }
 
+  /** Whether the inhibit matters at all: nothing that is lost for good is inhibited. */
+  private static boolean charges(BodyState s) {
+    return !s.batteryGone && !s.chargePathOpen;
+  }
+
   /** Whether charging is inhibited at a temperature. */
-  boolean inhibits(boolean now, double celsius) {
-    double inside = now ? PowerPhysics.CHARGE_HYSTERESIS_KELVIN : 0;
+  boolean inhibits(BodyState s, double celsius) {
+    if (!charges(s)) {
+      return s.chargeInhibited;
+    }
+    double inside = s.chargeInhibited ? PowerPhysics.CHARGE_HYSTERESIS_KELVIN : 0;
     return celsius < battery.chargeMinC() + inside || celsius > battery.chargeMaxC() - inside;
   }
 

@@ -1,5 +1,7 @@
 package hark.power;
 
+import hark.power.PowerModel.ClosesOn;
+
 /**
  * The electrical system of one body over a step: array power from {@link ArraySource}, the bus
  * solved by {@link Junction}, the heat to {@link ThermalNodes}.
@@ -128,8 +130,8 @@ final class Circuit extends Junction {
     boolean steady = !direct && !arrays.swings() && s.stringsResting == 0 && !s.powerCycling;
     to.glides[i] = steady && (coulomb > 0 || s.batteryGone);
     if (!to.glides[i]) {
-      to.markC[i] = Lanes.FAR;
-      to.markSide[i] = 1;
+      to.lowMarkC[i] = -Lanes.FAR;
+      to.highMarkC[i] = Lanes.FAR;
       return;
     }
     if (to.batteryCapacity[i] == 0) {
@@ -156,6 +158,8 @@ final class Circuit extends Junction {
   /** Fills in what hangs on thermostat and charger. */
   void fillLimits(Lanes to, int i, BodyState s) {
     charger.fill(to, i, s, cellCelsius(s));
+    to.chargeShare[i] = 1;
+    to.closesByCharge[i] = model.battery().protection().closesOn() == ClosesOn.CHARGE;
     to.load[i] = s.loadWatts;
     to.heater[i] = s.heating ? heaterWatts : 0;
   }
@@ -370,8 +374,13 @@ final class Circuit extends Junction {
   /** Whether thermostat or charge inhibit would switch at the end of the tried step. */
   boolean wouldSwitch(BodyState s) {
     double celsius = celsius(s, nodes.triedBatteryCelsius());
-    return charger.inhibits(s.chargeInhibited, celsius) != s.chargeInhibited
+    return charger.inhibits(s, celsius) != s.chargeInhibited
         || charger.heats(s, celsius) != s.heating;
+  }
+
+  /** Switches what switches where the cells come to the next mark above, or below. */
+  void switchAt(BodyState s, boolean high) {
+    charger.switchAt(s, high, cellCelsius(s));
   }
 
   /** Moves thermostat and charge inhibit on; true when one switched. */
@@ -379,7 +388,7 @@ final class Circuit extends Junction {
     double celsius = cellCelsius(s);
     boolean inhibited = s.chargeInhibited;
     boolean heating = s.heating;
-    s.chargeInhibited = charger.inhibits(inhibited, celsius);
+    s.chargeInhibited = charger.inhibits(s, celsius);
     s.heating = charger.heats(s, celsius);
     return inhibited != s.chargeInhibited || heating != s.heating;
   }

@@ -14,6 +14,8 @@ final class Fleet {
   private final boolean[] walked;
   private final boolean[] switched;
   private final double[] switchAfter;
+  private final boolean[] wasHeating;
+  private final boolean[] wasInhibited;
   private long steps;
   private long walks;
 
@@ -28,6 +30,8 @@ final class Fleet {
     walked = new boolean[machines.length];
     switched = new boolean[machines.length];
     switchAfter = new double[machines.length];
+    wasHeating = new boolean[machines.length];
+    wasInhibited = new boolean[machines.length];
     for (int i = 0; i < machines.length; i++) {
       lanes.load(i, machines[i]);
     }
@@ -64,12 +68,12 @@ final class Fleet {
       double until = glide.switchesAfter(i, stretch.step);
       switched[i] = until <= stretch.step;
       if (switched[i]) {
-        switchHeater(i, until, stretch.step);
+        switchAfter(i, until, stretch.step);
       }
     }
     glide.attempt(stretch, 0, count);
     for (int i = 0; i < count; i++) {
-      walked[i] = !glide.holds(i);
+      walked[i] = !glide.holds(i) || (switched[i] && !glide.calm(i));
       if (walked[i] || switched[i] || lanes.records[i] < way.to()) {
         follow(i, way);
       }
@@ -80,25 +84,37 @@ final class Fleet {
     }
   }
 
-  /** The thermostat will switch within the step: its heater draws the mean. */
-  private void switchHeater(int i, double until, double step) {
+  /** Heater or charge inhibit will switch within the step, which gets the mean of both. */
+  private void switchAfter(int i, double until, double step) {
     Machine machine = machines[i];
-    double watts = machine.circuit.heaterWatts();
-    double share = machine.s.heating ? until / step : 1 - until / step;
-    double plain = lanes.load[i] - lanes.heater[i];
+    BodyState s = machine.s;
+    double share = until / step;
+    double heater = lanes.heater[i];
+    double open = lanes.limitAmps[i];
+    boolean inhibited = s.chargeInhibited;
     switchAfter[i] = until;
-    machine.switchHeater();
+    wasHeating[i] = s.heating;
+    wasInhibited[i] = inhibited;
+    machine.switchAt(glide.rises(i), lanes.batteryC[i]);
     lanes.limits(i, machine);
-    lanes.load[i] = plain + watts * share;
-    lanes.heater[i] = watts * share;
-    lanes.burst[i] += watts; // at its full power the heater pulls as a burst does
+    double mean = share * heater + (1 - share) * lanes.heater[i];
+    lanes.burst[i] += Math.max(heater, lanes.heater[i]) - mean; // in full the heater pulls as a burst does
+    lanes.load[i] += mean - lanes.heater[i];
+    lanes.heater[i] = mean;
+    if (inhibited != s.chargeInhibited) {
+      lanes.limitAmps[i] = Math.max(open, lanes.limitAmps[i]);
+      lanes.chargeShare[i] = inhibited ? 1 - share : share;
+    }
   }
 
-  /** A body that walks, is looked at on its way, or whose thermostat switches. */
+  /** A body that walks, is looked at on its way, or switches by warmth. */
   private void follow(int i, Way way) {
     Machine machine = machines[i];
-    if (switched[i] && (walked[i] || lanes.records[i] < way.to())) {
-      machine.switchHeater(); // not yet
+    boolean looked = lanes.records[i] < way.to();
+    boolean heats = machine.s.heating;
+    boolean inhibits = machine.s.chargeInhibited;
+    if (switched[i] && (walked[i] || looked)) {
+      machine.setSwitches(wasHeating[i], wasInhibited[i]); // not yet
     }
     lanes.store(i, machine.s, way.from(), way.edgeFrom());
     if (walked[i]) {
@@ -106,10 +122,10 @@ final class Fleet {
       machine.advanceTo(way.to());
       return;
     }
-    if (lanes.records[i] < way.to()) {
+    if (looked) {
       if (switched[i]) {
         machine.look(way.from() + switchAfter[i]);
-        machine.switchHeater();
+        machine.setSwitches(heats, inhibits);
       }
       machine.look(way.to());
       lanes.records[i] = machine.nextRecord();

@@ -18,6 +18,9 @@ final class Glide {
   /** Rounds that close in on when a thermostat switches; each makes the error a tenth. */
   private static final int CLOSINGS = 3;
 
+  /** A smaller share of the step tells nothing of the current that flowed in it. */
+  private static final double LEAST_SHARE = 0.02;
+
   /** Makes 0 or 1 of a sign. */
   private static final double HUGE = 1e200;
 
@@ -138,8 +141,9 @@ final class Glide {
   }
 
   /**
-   * Foretells where thermostats switch: {@link #switchesAfter} then tells when. The battery's
-   * temperature in a step is its length times watts over (capacity + length · coupling / 2).
+   * Foretells where heaters and charge inhibits switch: {@link #switchesAfter} then tells when. The
+   * battery's temperature in a step is its length times watts over (capacity + length · coupling /
+   * 2).
    */
   void foretell(double seconds) {
     for (int i = 0; i < of.count; i++) {
@@ -150,17 +154,18 @@ final class Glide {
     for (int i = 0; i < of.count; i++) {
       double stiffness = of.batteryCapacity[i] + seconds * of.coupling[i] / 2;
       double end = of.batteryC[i] + of.shiftKelvin[i] + seconds * left[i] / stiffness;
-      due[i] = (end - of.markC[i]) * of.markSide[i];
+      due[i] = past(end - of.lowMarkC[i]) + past(of.highMarkC[i] - end);
+      left[i] = end;
     }
   }
 
-  /** When in the step the thermostat of a body switches, s; infinite when it does not. */
+  /** When in the step something of a body switches by warmth, s; infinite when nothing does. */
   double switchesAfter(int i, double seconds) {
-    if (!(due[i] >= 0 && of.glides[i])) {
+    if (due[i] == 0 || !of.glides[i]) {
       return Double.POSITIVE_INFINITY;
     }
-    double wanted = of.markC[i] - of.shiftKelvin[i] - of.batteryC[i];
-    if (wanted * of.markSide[i] <= 0) {
+    double wanted = markOf(i) - of.shiftKelvin[i] - of.batteryC[i];
+    if (rises(i) ? wanted <= 0 : wanted >= 0) {
       return 0;
     }
     double until = seconds;
@@ -170,6 +175,15 @@ final class Glide {
       until = Math.max(0, Math.min(seconds, wanted * of.batteryCapacity[i] / watts));
     }
     return until;
+  }
+
+  /** Whether what is foretold to switch does so on the way up. */
+  boolean rises(int i) {
+    return left[i] > of.highMarkC[i];
+  }
+
+  private double markOf(int i) {
+    return rises(i) ? of.highMarkC[i] : of.lowMarkC[i];
   }
 
   /** Cells at the middle of the step, foretold from the step before. */
@@ -271,7 +285,7 @@ final class Glide {
     }
     for (int i = first; i < end; i++) {
       double mean = (left[i] * before[i] + lost[i] * decay[i]) * perSecond;
-      amps[i] += positive(mean) - left[i];
+      amps[i] += positive(mean) * of.chargeShare[i] - left[i];
     }
   }
 
@@ -395,7 +409,7 @@ final class Glide {
 
   private boolean holdsSpecially(int i) {
     boolean ends = of.endAmps[i] > 0 && amps[i] > 0 && before[i] < step; // a taper that may end
-    return of.glides[i] && !ends && (of.feeds[i] == 1 || steady(i));
+    return of.glides[i] && !ends && (of.feeds[i] == 1 || (steady(i) && staysOpen(i)));
   }
 
   /** Whether arrays that feed the bus alone stay on one side of what matters. */
@@ -404,6 +418,28 @@ final class Glide {
     double lowest = way.penumbra ? 0 : given[i] * (1 - STRAY);
     double highest = (way.penumbra ? full : given[i]) * (1 + STRAY);
     return lowest >= of.leastWatts[i] && highest < of.mostWatts[i];
+  }
+
+  /** Whether open strings stay so: too little voltage to close them, or no charge pushed. */
+  private boolean staysOpen(int i) {
+    boolean pushes = amps[i] > 0 || way.penumbra || !of.closesByCharge[i];
+    return !pushes || left[i] + Math.abs(half[i]) < of.closesVolts[i] - PowerPhysics.NEAR_VOLTS;
+  }
+
+  /**
+   * Whether the charge, which takes its share of the step, keeps the voltage inside floor and
+   * ceiling while it flows in full and while it does not.
+   */
+  boolean calm(int i) {
+    if (!(amps[i] > 0) || of.chargeShare[i] < LEAST_SHARE) {
+      return charging[i] == 0;
+    }
+    double full = amps[i] / of.chargeShare[i];
+    double most = emf[i] + half[i] + Math.abs(half[i]) + full * ohm[i];
+    double least = emf[i] + half[i] - Math.abs(half[i]);
+    double sag = Circuit.BURST_SLACK * of.burst[i] * ohm[i] / least;
+    double near = PowerPhysics.NEAR_VOLTS;
+    return most + near < of.ceilingVolts[i] && least - sag - near > of.floorVolts[i];
   }
 
   /** Keeps the tries of bodies from one to another, the latter not included. */

@@ -1,5 +1,7 @@
 package hark.power;
 
+import java.util.Arrays;
+
 /**
  * The numbers of many bodies side by side, one array each: what {@link Glide} reads and moves. What
  * only changes when something happens is filled in by {@link #load}.
@@ -13,12 +15,15 @@ final class Lanes {
   /** Whether the bus is off: then a shadow edge matters. */
   final boolean[] off;
 
+  /** Whether open strings close only while the charger pushes current. */
+  final boolean[] closesByCharge;
+
   /** Whether more than margins must be looked at before a step holds. */
   final boolean[] special;
 
-  // The thermostat: where it switches, °C, and from which side: 1 from below, −1 from above.
-  final double[] markC;
-  final double[] markSide;
+  // Where heater or charge inhibit switch on the way down and up, °C; far out when not foretold.
+  final double[] lowMarkC;
+  final double[] highMarkC;
 
   // What moves.
   final double[] soc;
@@ -61,6 +66,7 @@ final class Lanes {
 
   // Charger and loads.
   final double[] limitAmps;
+  final double[] chargeShare;
   final double[] limitVolts;
   final double[] endAmps;
   final double[] load;
@@ -70,6 +76,7 @@ final class Lanes {
   // Between these nothing is asked for.
   final double[] floorVolts;
   final double[] ceilingVolts;
+  final double[] closesVolts;
   final double[] coldestC;
   final double[] warmestC;
 
@@ -106,8 +113,9 @@ final class Lanes {
     glides = new boolean[count];
     off = new boolean[count];
     special = new boolean[count];
-    markC = new double[count];
-    markSide = new double[count];
+    closesByCharge = new boolean[count];
+    lowMarkC = new double[count];
+    highMarkC = new double[count];
     soc = new double[count];
     batteryC = new double[count];
     structureC = new double[count];
@@ -142,6 +150,8 @@ final class Lanes {
     damageSoc = new double[count];
     lowestSoc = new double[count];
     limitAmps = new double[count];
+    chargeShare = new double[count];
+    Arrays.fill(chargeShare, 1);
     limitVolts = new double[count];
     endAmps = new double[count];
     load = new double[count];
@@ -149,6 +159,7 @@ final class Lanes {
     burst = new double[count];
     floorVolts = new double[count];
     ceilingVolts = new double[count];
+    closesVolts = new double[count];
     coldestC = new double[count];
     warmestC = new double[count];
     leastWatts = new double[count];
@@ -184,6 +195,7 @@ final class Lanes {
     burst[i] = s.burstWatts;
     floorVolts[i] = finite(s.floorVolts);
     ceilingVolts[i] = finite(s.ceilingVolts);
+    closesVolts[i] = s.closesVolts;
     leastWatts[i] = s.leastWatts;
     mostWatts[i] = s.mostWatts;
     shiftKelvin[i] = s.temperatureShiftKelvin;
@@ -194,7 +206,7 @@ final class Lanes {
     special[i] = !glides[i] || feeds[i] == 0 || endAmps[i] > 0;
   }
 
-  /** Takes over what a switch of the thermostat has changed. */
+  /** Takes over what a switch of heater or charge inhibit has changed. */
   void limits(int i, Machine machine) {
     load[i] = machine.s.loadWatts;
     leastWatts[i] = machine.s.leastWatts;

@@ -101,9 +101,18 @@ final class Machine {
     findNextEvent();
   }
 
-  /** The thermostat switches now, and nothing else happens. */
-  void switchHeater() {
-    s.heating = !s.heating;
+  /** Heater or charge inhibit switch where the cells come to a mark, and nothing else happens. */
+  void switchAt(boolean high, double batteryCelsius) {
+    s.batteryC = batteryCelsius;
+    circuit.switchAt(s, high);
+    s.loadWatts = load();
+    bus.watch(s);
+  }
+
+  /** Heater and charge inhibit are as told. */
+  void setSwitches(boolean heating, boolean inhibited) {
+    s.heating = heating;
+    s.chargeInhibited = inhibited;
     s.loadWatts = load();
     bus.watch(s);
   }

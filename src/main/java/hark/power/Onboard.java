@@ -124,6 +124,16 @@ final class Onboard {
     review(s);
   }
 
+  /** Whether there is anything that could be cleared. */
+  boolean stands(BodyState s) {
+    for (boolean each : s.standing) {
+      if (each) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Ends every standing change that this clears; true when there was one. */
   boolean clear(BodyState s, Clearing by) {
     boolean any = false;
