@@ -61,6 +61,14 @@ final class ArraySource {
     to.perKelvin[i] = perKelvin;
   }
 
+  /** Fills in what a turning body gets from its arrays over a stretch of time. */
+  void sweep(Lanes to, int i, BodyState s, double from, double until) {
+    double on = s.arraysCutOff ? 0 : gain;
+    view.sweep(from, until);
+    to.sunGain[i] = on * view.meanArea();
+    to.swingGain[i] = on * view.swingArea();
+  }
+
   /** Power at the bus if it is wanted, W. */
   double watts(BodyState s, double seconds, double sunlit) {
     if (s.arraysCutOff) {

@@ -25,6 +25,8 @@ final class Circuit extends Junction {
   private final double lowestSoc;
 
   private double coldOhm;
+  private double warmedCelsius = Double.NaN;
+  private double warmedOhm;
 
   // The tried step.
   private double triedStep;
@@ -115,6 +117,11 @@ final class Circuit extends Junction {
   /** Resistance and locked charge at the cells' temperature. */
   private void warm(BodyState s, double ahead) {
     double celsius = foretold(s, ahead);
+    if (s.batteryGone || (celsius == warmedCelsius && coldOhm == warmedOhm)) {
+      return;
+    }
+    warmedCelsius = celsius;
+    warmedOhm = coldOhm;
     ohm = coldOhm * PowerPhysics.resistanceFactor(celsius);
     double below = PowerPhysics.LOCK_CELSIUS - celsius;
     locked = below > 0 ? Math.min(PowerPhysics.MOST_LOCKED, cells.coldLockPerKelvin() * below) : 0;
@@ -127,7 +134,7 @@ final class Circuit extends Junction {
 
   /** Fills in what a body that glides takes from its circuit. */
   void fill(Lanes to, int i, BodyState s) {
-    boolean steady = !direct && !arrays.swings() && s.stringsResting == 0 && !s.powerCycling;
+    boolean steady = !direct && s.stringsResting == 0 && !s.powerCycling;
     to.glides[i] = steady && (coulomb > 0 || s.batteryGone);
     if (!to.glides[i]) {
       to.lowMarkC[i] = -Lanes.FAR;
@@ -153,6 +160,16 @@ final class Circuit extends Junction {
     to.lowestSoc[i] = lowestSoc;
     warm(s, 0);
     fillCurve(to, i, locked);
+  }
+
+  /** Whether array power changes with time in steady sunlight. */
+  boolean swings() {
+    return arrays.swings();
+  }
+
+  /** Fills in what a turning body gets from its arrays over a stretch of time. */
+  void sweep(Lanes to, int i, BodyState s, double from, double until) {
+    arrays.sweep(to, i, s, from, until);
   }
 
   /** Fills in what hangs on thermostat and charger. */

@@ -1,5 +1,7 @@
 package hark.power;
 
+import java.util.stream.IntStream;
+
 /**
  * Bodies on one trajectory, taken through time together: from each shared place to the next (the
  * grid of steps and the shadow edges) in one go. Bodies to which nothing can happen glide, their
@@ -14,6 +16,7 @@ final class Fleet {
   private final boolean[] walked;
   private final boolean[] switched;
   private final double[] switchAfter;
+  private final int[] turning;
   private final boolean[] wasHeating;
   private final boolean[] wasInhibited;
   private long steps;
@@ -35,6 +38,7 @@ final class Fleet {
     for (int i = 0; i < machines.length; i++) {
       lanes.load(i, machines[i]);
     }
+    turning = IntStream.range(0, machines.length).filter(i -> machines[i].circuit.swings()).toArray();
   }
 
   /** From where to where, with the next shadow edge at either end. */
@@ -63,6 +67,9 @@ final class Fleet {
     int count = machines.length;
     steps += count;
     Glide.Stretch stretch = new Glide.Stretch(way.from(), way.to(), light, way.edgeFrom());
+    if (stretch.sun > 0) {
+      sweep(way);
+    }
     glide.foretell(stretch.step);
     for (int i = 0; i < count; i++) {
       double until = glide.switchesAfter(i, stretch.step);
@@ -81,6 +88,13 @@ final class Fleet {
     glide.keep(0, count);
     for (int i = 0; i < count; i++) {
       arrive(i, way);
+    }
+  }
+
+  /** Bodies that turn: what their arrays see of the Sun on the way. */
+  private void sweep(Way way) {
+    for (int i : turning) {
+      machines[i].circuit.sweep(lanes, i, machines[i].s, way.from(), way.to());
     }
   }
 

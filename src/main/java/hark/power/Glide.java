@@ -357,12 +357,14 @@ final class Glide {
     for (int i = first; i < end; i++) {
       double most = left[i] + Math.abs(half[i]);
       double below = (of.ceilingVolts[i] - most - PowerPhysics.NEAR_VOLTS) * left[i];
-      past[i] = past(below - stray * of.sunGain[i] * ohm[i]);
+      double swing = stray * of.sunGain[i] + way.sun * of.swingGain[i];
+      past[i] = past(below - swing * ohm[i]);
     }
     for (int i = first; i < end; i++) {
       double least = left[i] - Math.abs(half[i]);
       double above = least * (least - of.floorVolts[i] - PowerPhysics.NEAR_VOLTS);
-      double sag = (Circuit.BURST_SLACK * of.burst[i] + stray * of.sunGain[i]) * ohm[i];
+      double swing = stray * of.sunGain[i] + way.sun * of.swingGain[i];
+      double sag = (Circuit.BURST_SLACK * of.burst[i] + swing) * ohm[i];
       past[i] += past(least) + past(above - sag);
     }
     for (int i = first; i < end; i++) {
@@ -380,7 +382,7 @@ final class Glide {
       bent[i] += past(reach - of.lowLoaded[i]) + past(of.highLoaded[i] - reach);
     }
     for (int i = first; i < end; i++) {
-      past[i] += bent[i] * past(endSoc[i] - Circuit.STEEP_SOC);
+      past[i] += of.feeds[i] * bent[i] * past(endSoc[i] - Circuit.STEEP_SOC);
     }
     double to = way.to + INSTANT;
     for (int i = first; i < end; i++) {
@@ -415,14 +417,16 @@ final class Glide {
   /** Whether arrays that feed the bus alone stay on one side of what matters. */
   private boolean steady(int i) {
     double full = way.irradiance * (of.sunGain[i] + of.backGain[i]) * warmth[i];
-    double lowest = way.penumbra ? 0 : given[i] * (1 - STRAY);
-    double highest = (way.penumbra ? full : given[i]) * (1 + STRAY);
+    double swing = way.sun * of.swingGain[i] * warmth[i];
+    double lowest = way.penumbra ? 0 : given[i] * (1 - STRAY) - swing;
+    double highest = (way.penumbra ? full : given[i]) * (1 + STRAY) + swing;
     return lowest >= of.leastWatts[i] && highest < of.mostWatts[i];
   }
 
   /** Whether open strings stay so: too little voltage to close them, or no charge pushed. */
   private boolean staysOpen(int i) {
-    boolean pushes = amps[i] > 0 || way.penumbra || !of.closesByCharge[i];
+    boolean mayPush = way.penumbra && of.limitAmps[i] * (of.sunGain[i] + of.backGain[i]) > 0;
+    boolean pushes = amps[i] > 0 || mayPush || !of.closesByCharge[i];
     return !pushes || left[i] + Math.abs(half[i]) < of.closesVolts[i] - PowerPhysics.NEAR_VOLTS;
   }
 

@@ -40,9 +40,11 @@ final class Lanes {
   final double[] selfJoule;
   final double[] damagedSeconds;
 
-  // Arrays: watts at the bus for each W/m², by the Sun and by light thrown back.
+  // Arrays: watts at the bus for each W/m², by the Sun, by light thrown back, and how far the first
+  // strays from its mean as the body turns.
   final double[] sunGain;
   final double[] backGain;
+  final double[] swingGain;
   final double[] perKelvin;
 
   // Battery: voltage without load offset + slope · charge, at rest and under load.
@@ -131,6 +133,7 @@ final class Lanes {
     damagedSeconds = new double[count];
     sunGain = new double[count];
     backGain = new double[count];
+    swingGain = new double[count];
     perKelvin = new double[count];
     coldOhm = new double[count];
     perCoulomb = new double[count];

@@ -23,6 +23,8 @@ final class Recorder {
 
   private final SimulationRequest request;
   private final int firstGrid;
+  private final double[] probeTimes;
+  private final double[] checkpointTimes;
   private final float[] soc;
   private final byte[] states;
   private final List<BeaconSegment> segments = new ArrayList<>();
@@ -45,15 +47,39 @@ final class Recorder {
     int size = Math.max(0, all - firstGrid);
     soc = new float[size];
     states = new byte[size];
-    while (probeDue() < fromSeconds) {
+    probeTimes = request.probeSeconds();
+    checkpointTimes = request.checkpointSeconds();
+    while (at(probeTimes, nextProbe) < fromSeconds) {
       nextProbe++;
     }
-    while (checkpointDue() < fromSeconds || (resumes && checkpointDue() == fromSeconds)) {
+    while (at(checkpointTimes, nextCheckpoint) < fromSeconds
+        || (resumes && at(checkpointTimes, nextCheckpoint) == fromSeconds)) {
       nextCheckpoint++;
     }
+    gridAt = nextGrid();
+    probeAt = at(probeTimes, nextProbe);
+    checkpointAt = at(checkpointTimes, nextCheckpoint);
   }
 
+  /** When the next of each is due, s. */
+  private double gridAt;
+
+  private double probeAt;
+  private double checkpointAt;
+
   private double gridDue() {
+    return gridAt;
+  }
+
+  private double probeDue() {
+    return probeAt;
+  }
+
+  private double checkpointDue() {
+    return checkpointAt;
+  }
+
+  private double nextGrid() {
     return written < soc.length
         ? Math.min(
             request.endSeconds(),
@@ -61,14 +87,8 @@ final class Recorder {
         : BodyState.NEVER;
   }
 
-  private double probeDue() {
-    double[] times = request.probeSeconds();
-    return nextProbe < times.length ? times[nextProbe] : BodyState.NEVER;
-  }
-
-  private double checkpointDue() {
-    double[] times = request.checkpointSeconds();
-    return nextCheckpoint < times.length ? times[nextCheckpoint] : BodyState.NEVER;
+  private static double at(double[] times, int next) {
+    return next < times.length ? times[next] : BodyState.NEVER;
   }
 
   /** The next time at which something is kept, s. */
@@ -102,11 +122,11 @@ final class Recorder {
     while (probeDue() <= s.seconds) {
       probes.add(probe(s, circuit, s.soc));
       books.add(circuit.books(s));
-      nextProbe++;
+      probeAt = at(probeTimes, ++nextProbe);
     }
     while (checkpointDue() <= s.seconds) {
       checkpoints.add(new Kept(s.copy()));
-      nextCheckpoint++;
+      checkpointAt = at(checkpointTimes, ++nextCheckpoint);
     }
   }
 
@@ -123,11 +143,11 @@ final class Recorder {
       if (probeDue() <= due) {
         probes.add(probe(there, circuit, there.soc));
         books.add(circuit.books(there));
-        nextProbe++;
+        probeAt = at(probeTimes, ++nextProbe);
       }
       if (checkpointDue() <= due) {
         checkpoints.add(new Kept(there));
-        nextCheckpoint++;
+        checkpointAt = at(checkpointTimes, ++nextCheckpoint);
       }
     }
   }
@@ -137,6 +157,7 @@ final class Recorder {
     soc[written] = (float) reportedSoc(s, charge);
     states[written] = (byte) s.bus.ordinal();
     written++;
+    gridAt = nextGrid();
   }
 
   private static double reportedSoc(BodyState s, double charge) {

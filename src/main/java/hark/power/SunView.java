@@ -18,6 +18,12 @@ final class SunView {
   /** The Sun moves by a quarter of a degree in this time; a spin mean holds for so long, s. */
   private static final double SPIN_SECONDS = 6 * 3600;
 
+  /** A tumble is looked at each time it has turned so far, degrees: its mean is then within 1 %. */
+  private static final double LOOK_DEGREES = 40;
+
+  /** A nadir body turns by a twentieth of a round in a step. */
+  private static final int NADIR_LOOKS = 2;
+
   /** The azimuth of a tumble turns so many times as fast as its polar angle: never in step. */
   private static final double AZIMUTH_RATIO = Math.sqrt(2);
 
@@ -28,6 +34,8 @@ final class SunView {
   private final SunPath path;
   private final double firstAzimuth;
 
+  private double meanArea;
+  private double swingArea;
   private long lost = -1;
   private boolean unfolded;
   private ArrayGeometry geometry;
@@ -89,6 +97,43 @@ final class SunView {
       case NADIR -> nadir(seconds);
       default -> spinning(seconds);
     };
+  }
+
+  /**
+   * Looks at a stretch of time: {@link #meanArea} and {@link #swingArea} then tell of it.
+   *
+   * @param from s
+   * @param to s, after it
+   */
+  void sweep(double from, double to) {
+    int looks = 1;
+    if (mode == AttitudeMode.TUMBLING) {
+      double degrees = (to - from) * attitude.rateDegPerSecond() * AZIMUTH_RATIO;
+      looks = Math.max(2, (int) Math.ceil(degrees / LOOK_DEGREES));
+    } else if (mode == AttitudeMode.NADIR) {
+      looks = NADIR_LOOKS;
+    }
+    double sum = 0;
+    double least = Double.POSITIVE_INFINITY;
+    double most = 0;
+    for (int k = 0; k < looks; k++) {
+      double area = areaAt(from + (k + 0.5) * (to - from) / looks);
+      sum += area;
+      least = Math.min(least, area);
+      most = Math.max(most, area);
+    }
+    meanArea = sum / looks;
+    swingArea = most - least;
+  }
+
+  /** Mean over the stretch, m². */
+  double meanArea() {
+    return meanArea;
+  }
+
+  /** How far the area strays from its mean within the stretch, at most and about, m². */
+  double swingArea() {
+    return swingArea;
   }
 
   private double spinning(double seconds) {
