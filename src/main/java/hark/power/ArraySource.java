@@ -26,9 +26,19 @@ final class ArraySource {
     return view.longestStepSeconds();
   }
 
+  /** Longest step that meets each dip, s. */
+  double dipSeconds() {
+    return view.dipSeconds();
+  }
+
   /** Whether the power changes with time in steady sunlight. */
   boolean swings() {
     return view.follows();
+  }
+
+  /** Whether it changes within a step. */
+  boolean dips() {
+    return view.dips();
   }
 
   /** Takes on what has changed on board. */

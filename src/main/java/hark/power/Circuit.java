@@ -63,6 +63,11 @@ final class Circuit extends Junction {
     return arrays.longestStepSeconds();
   }
 
+  /** Longest step where each dip of array power matters, s. */
+  double dipSeconds() {
+    return arrays.dipSeconds();
+  }
+
   /** Takes on what has changed on board; to be called whenever something has. */
   void renew(BodyState s) {
     arrays.configure(s);
@@ -134,7 +139,8 @@ final class Circuit extends Junction {
 
   /** Fills in what a body that glides takes from its circuit. */
   void fill(Lanes to, int i, BodyState s) {
-    boolean steady = !direct && s.stringsResting == 0 && !s.powerCycling;
+    boolean dips = arrays.dips() && !canDischarge(s); // each dip of array power matters
+    boolean steady = !direct && !dips && s.stringsResting == 0 && !s.powerCycling;
     to.glides[i] = steady && (coulomb > 0 || s.batteryGone);
     if (!to.glides[i]) {
       to.lowMarkC[i] = -Lanes.FAR;

@@ -38,7 +38,8 @@ final class Fleet {
     for (int i = 0; i < machines.length; i++) {
       lanes.load(i, machines[i]);
     }
-    turning = IntStream.range(0, machines.length).filter(i -> machines[i].circuit.swings()).toArray();
+    turning =
+        IntStream.range(0, machines.length).filter(i -> machines[i].circuit.swings()).toArray();
   }
 
   /** From where to where, with the next shadow edge at either end. */
@@ -112,7 +113,8 @@ final class Fleet {
     machine.switchAt(glide.rises(i), lanes.batteryC[i]);
     lanes.limits(i, machine);
     double mean = share * heater + (1 - share) * lanes.heater[i];
-    lanes.burst[i] += Math.max(heater, lanes.heater[i]) - mean; // in full the heater pulls as a burst does
+    lanes.burst[i] +=
+        Math.max(heater, lanes.heater[i]) - mean; // in full the heater pulls as a burst does
     lanes.load[i] += mean - lanes.heater[i];
     lanes.heater[i] = mean;
     if (inhibited != s.chargeInhibited) {

@@ -170,7 +170,8 @@ final class Glide {
     }
     double until = seconds;
     for (int round = 0; round < CLOSINGS; round++) {
-      double moved = of.structureC[i] + of.structureRate[i] * until / 2 - of.batteryC[i] - wanted / 2;
+      double moved =
+          of.structureC[i] + of.structureRate[i] * until / 2 - of.batteryC[i] - wanted / 2;
       double watts = of.cellWatts[i] + of.heater[i] + of.coupling[i] * moved;
       until = Math.max(0, Math.min(seconds, wanted * of.batteryCapacity[i] / watts));
     }

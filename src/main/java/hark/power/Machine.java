@@ -25,6 +25,7 @@ final class Machine {
   private final PowerModel model;
   private final Illumination light;
   private final double stepSeconds;
+  private final double dipSeconds;
   private double nextEvent;
 
   /** Whether all that is due has happened: so after a checkpoint, and not after a command. */
@@ -40,6 +41,7 @@ final class Machine {
     recorder = new Recorder(request, resumed == null ? 0 : resumed.seconds, resumed != null);
     circuit = new Circuit(model, light);
     stepSeconds = Math.min(request.longestStepSeconds(), circuit.longestStepSeconds());
+    dipSeconds = Math.min(stepSeconds, circuit.dipSeconds());
     bus = new Bus(model, onboard, recorder);
     timers = new BusTimers(model, onboard, bus);
     beacons = new Beacons(model, recorder);
@@ -132,7 +134,8 @@ final class Machine {
 
   /** One step: to the next place of the grid, event or crossed threshold, whichever comes first. */
   private void advance(double end) {
-    double grid = PowerPhysics.nextPlace(stepSeconds, s.seconds);
+    boolean dips = dipSeconds < stepSeconds && !Circuit.canDischarge(s) && !circuit.dark(s);
+    double grid = PowerPhysics.nextPlace(dips ? dipSeconds : stepSeconds, s.seconds);
     double edge = light.edgeSeconds(s.nextSunEdge);
     double target = Math.min(Math.min(end, grid), Math.min(edge, nextEvent));
     circuit.attempt(s, target - s.seconds);

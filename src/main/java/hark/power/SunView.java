@@ -15,6 +15,9 @@ final class SunView {
   /** Steps in a round of a slow tumble. */
   private static final double STEPS_A_ROUND = 36;
 
+  /** Steps in a round where a moment of little power counts: without a battery. */
+  private static final double DIP_STEPS_A_ROUND = 180;
+
   /** The Sun moves by a quarter of a degree in this time; a spin mean holds for so long, s. */
   private static final double SPIN_SECONDS = 6 * 3600;
 
@@ -58,15 +61,28 @@ final class SunView {
 
   /** Longest step that follows the turning body, s. */
   double longestStepSeconds() {
-    if (mode == AttitudeMode.TUMBLING && followed) {
-      return Math.max(10, 360 / Math.max(attitude.rateDegPerSecond(), 1e-3) / STEPS_A_ROUND);
-    }
-    return Double.POSITIVE_INFINITY;
+    return Math.max(10, stepSeconds(STEPS_A_ROUND));
+  }
+
+  /** Longest step that meets each dip of its array power, s. */
+  double dipSeconds() {
+    return Math.max(2, stepSeconds(DIP_STEPS_A_ROUND));
+  }
+
+  private double stepSeconds(double stepsRound) {
+    return mode == AttitudeMode.TUMBLING && followed
+        ? 360 / Math.max(attitude.rateDegPerSecond(), 1e-3) / stepsRound
+        : Double.POSITIVE_INFINITY;
   }
 
   /** Whether the area changes with time. */
   boolean follows() {
     return followed;
+  }
+
+  /** Whether it changes within minutes: a spin mean does not. */
+  boolean dips() {
+    return followed && mode != AttitudeMode.SPINNING;
   }
 
   /** Takes on a configuration; cheap when it has not changed. */

@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** A run that ends anywhere and goes on from the last place of the grid is one long run. */
 class ExtensionTest {
   private static final double END = 6 * Bodies.DAY;
-  private static final Illumination LIGHT = Bodies.orbits(6);
+  private static final Illumination LIGHT = Bodies.orbitsWithPath(7, 0.3);
   private static final double[] NONE = {};
 
   /** What can be going on when the first run ends. */
@@ -47,6 +47,8 @@ class ExtensionTest {
     body.chargeMinC = 0;
     body.thermal = new PowerModel.Thermal(2000, 0.11, 0.6, 0.8, 95, 0.12);
     body.heater = Optional.of(new PowerModel.Heater(0.5, 2, 5));
+    body.attitude = PowerModel.AttitudeMode.values()[which % 4];
+    body.rateDegPerSecond = which < 4 ? 0.25 : 3;
     if (which % 2 == 1) {
       BeaconPace pace =
           new BeaconPace(

@@ -16,9 +16,18 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Many bodies at once: no body minds the others, and gliding is going alone, only faster. */
 class FleetTest {
   private static final double DAYS = 6;
+  private static final Illumination LIGHT = Bodies.orbitsWithPath(DAYS + 1, 0.3);
 
   /** Bodies from well fed to dying, some with something wrong. */
   private static List<Simulation.Job> jobs(long seed, double[] probes) {
+    return jobs(seed, probes, true);
+  }
+
+  /**
+   * @param varied whether they also turn in every way, and are too cold to charge now and then:
+   *     there gliding takes means that going alone does not
+   */
+  private static List<Simulation.Job> jobs(long seed, double[] probes, boolean varied) {
     SplittableRandom random = new SplittableRandom(seed);
     List<Simulation.Job> jobs = new ArrayList<>();
     for (int i = 0; i < 24; i++) {
@@ -29,6 +38,12 @@ class FleetTest {
           i % 2 == 0
               ? body.charging
               : new PowerModel.Charging(PowerModel.Scheme.CC_CV, 0.85, 1, 8.4, 0.06, 8.2);
+      if (varied) {
+        body.chargeMinC = 0; // the inhibit switches where it is cold
+        body.thermal = new PowerModel.Thermal(2000, 0.11, 0.6, 0.8, 95, 0.12);
+        body.attitude = PowerModel.AttitudeMode.values()[i / 3 % 4];
+        body.rateDegPerSecond = i < 12 ? 0.2 : 3;
+      }
       PowerModel model =
           body.model(0.2 + 0.7 * random.nextDouble(), 0.003 + 0.006 * random.nextDouble());
       List<TimedChange> changes = new ArrayList<>();
@@ -50,10 +65,9 @@ class FleetTest {
   @Test
   void aBodyDoesNotMindTheBodiesBesideIt() {
     List<Simulation.Job> jobs = jobs(1, new double[0]);
-    List<BodyHistory> together = Simulation.runAll(jobs, Bodies.orbits(DAYS));
+    List<BodyHistory> together = Simulation.runAll(jobs, LIGHT);
     for (int i = 0; i < jobs.size(); i++) {
-      BodyHistory alone =
-          Simulation.run(jobs.get(i).model(), Bodies.orbits(DAYS), jobs.get(i).request());
+      BodyHistory alone = Simulation.run(jobs.get(i).model(), LIGHT, jobs.get(i).request());
       assertArrayEquals(alone.soc(), together.get(i).soc(), 0, "body " + i);
       assertEquals(alone.transitions(), together.get(i).transitions());
       assertEquals(alone.segments(), together.get(i).segments());
@@ -63,8 +77,8 @@ class FleetTest {
   @Test
   void lookingDoesNotDisturb() {
     double[] times = {1234.5, 90_000.25, 3 * Bodies.DAY + 17};
-    List<BodyHistory> seen = Simulation.runAll(jobs(2, times), Bodies.orbits(DAYS));
-    List<BodyHistory> unseen = Simulation.runAll(jobs(2, new double[0]), Bodies.orbits(DAYS));
+    List<BodyHistory> seen = Simulation.runAll(jobs(2, times), LIGHT);
+    List<BodyHistory> unseen = Simulation.runAll(jobs(2, new double[0]), LIGHT);
     for (int i = 0; i < seen.size(); i++) {
       assertEquals(3, seen.get(i).probes().size());
       assertArrayEquals(unseen.get(i).soc(), seen.get(i).soc(), 0, "body " + i);
@@ -76,9 +90,9 @@ class FleetTest {
   @ValueSource(longs = {3, 4, 5})
   void glidingIsGoingAloneOnlyFaster(long seed) {
     double roundingOverDays = 1e-6;
-    for (Simulation.Job job : jobs(seed, new double[0])) {
-      BodyHistory glided = Simulation.run(job.model(), Bodies.orbits(DAYS), job.request());
-      Machine machine = new Machine(job.model(), Bodies.orbits(DAYS), job.request(), null);
+    for (Simulation.Job job : jobs(seed, new double[0], false)) {
+      BodyHistory glided = Simulation.run(job.model(), LIGHT, job.request());
+      Machine machine = new Machine(job.model(), LIGHT, job.request(), null);
       machine.begin();
       machine.advanceTo(DAYS * Bodies.DAY);
       BodyHistory walked = machine.close();
@@ -99,9 +113,9 @@ class FleetTest {
   void mostOfAHealthyBodysWayIsGlided() {
     Bodies body = new Bodies();
     SimulationRequest request = jobs(1, new double[0]).get(1).request();
-    Machine machine = new Machine(body.model(), Bodies.orbits(DAYS), request, null);
+    Machine machine = new Machine(body.model(), LIGHT, request, null);
     machine.begin();
-    Fleet fleet = new Fleet(new Machine[] {machine}, Bodies.orbits(DAYS));
+    Fleet fleet = new Fleet(new Machine[] {machine}, LIGHT);
     fleet.fly(request);
     assertTrue(fleet.glidedShare() > 0.95, "share " + fleet.glidedShare());
   }
