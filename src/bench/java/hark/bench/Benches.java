@@ -18,6 +18,7 @@ public final class Benches {
       return;
     }
     PassesBench.run();
+    CatalogueBench.run();
     EnergyBench.run();
     ColdBriefBench.run();
   }

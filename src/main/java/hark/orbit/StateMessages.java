@@ -9,6 +9,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.orekit.data.DataSource;
 import org.orekit.errors.OrekitException;
+import org.orekit.errors.OrekitIllegalArgumentException;
+import org.orekit.errors.OrekitIllegalStateException;
 import org.orekit.files.ccsds.definitions.FrameFacade;
 import org.orekit.files.ccsds.ndm.NdmConstituent;
 import org.orekit.files.ccsds.ndm.ParserBuilder;
@@ -71,8 +73,8 @@ final class StateMessages {
           oem.getSatellites().values().forEach(this::row);
         }
       }
-    } catch (OrekitException e) {
-      throw refusal(e);
+    } catch (OrekitException | OrekitIllegalArgumentException | OrekitIllegalStateException e) {
+      throw refusal(e.getMessage());
     } catch (UnsupportedOperationException e) {
       throw needsData(e.getMessage());
     }
@@ -100,12 +102,12 @@ final class StateMessages {
             : builder.buildOemParser().parseMessage(source));
   }
 
-  private BadInput refusal(OrekitException e) {
+  private BadInput refusal(String why) {
     String frame = frame();
-    return e.getMessage().contains(frame) && !frame.isEmpty()
-        ? needsData(e.getMessage())
+    return why.contains(frame) && !frame.isEmpty()
+        ? needsData(why)
         : BadInput.of(
-            "this orbit message cannot be read: " + e.getMessage(),
+            "this orbit message cannot be read: " + why,
             fileName,
             "compare it with CCSDS 502.0-B or export it again");
   }

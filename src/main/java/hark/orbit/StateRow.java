@@ -20,6 +20,7 @@ final class StateRow {
   static StatePath of(List<OemSegment> segments, EarthModel earth, String fileName) {
     AbsoluteDate start = segments.get(0).getStart();
     Instant epoch = start.toInstant(earth.scales());
+    refuseShort(segments, fileName);
     refuseGaps(segments, earth, fileName);
     List<BoundedPropagator> pieces =
         segments.stream().map(EphemerisSegment::getPropagator).toList();
@@ -44,6 +45,21 @@ final class StateRow {
             ? piece.getMinDate()
             : date.isAfter(piece.getMaxDate()) ? piece.getMaxDate() : date;
     return StateForces.six(piece.getPVCoordinates(inside, earth.teme()));
+  }
+
+  private static void refuseShort(List<OemSegment> segments, String fileName) {
+    for (OemSegment segment : segments) {
+      int states = segment.getCoordinates().size();
+      if (states < segment.getInterpolationSamples()) {
+        throw BadInput.of(
+            "a row has "
+                + states
+                + " state(s), going between them takes "
+                + segment.getInterpolationSamples(),
+            fileName,
+            "ask for a longer row, or give one state as an OPM");
+      }
+    }
   }
 
   private static void refuseGaps(List<OemSegment> segments, EarthModel earth, String fileName) {

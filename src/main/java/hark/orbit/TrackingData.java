@@ -60,6 +60,12 @@ public final class TrackingData {
    */
   public static List<Block> parse(String fileName, String text, EarthModel earth) {
     MessageText.refuseDanger(fileName, text, "keep one pass a file");
+    if (!text.contains("PARTICIPANT_1") || !text.contains("PARTICIPANT_2")) {
+      throw BadInput.of(
+          "the message does not name its participants",
+          fileName,
+          "name the spacecraft and the station as PARTICIPANT_1 and PARTICIPANT_2");
+    }
     return new TrackingData(fileName, earth).read(text);
   }
 

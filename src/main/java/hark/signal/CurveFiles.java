@@ -5,6 +5,7 @@ import hark.orbit.TrackingData;
 import hark.problem.BadInput;
 import hark.problem.NearestWord;
 import hark.problem.Problem;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -94,6 +95,11 @@ public final class CurveFiles {
     return station;
   }
 
+  /** Without an exponent: people compare digits. */
+  private static String plain(double hertz) {
+    return BigDecimal.valueOf(hertz).stripTrailingZeros().toPlainString();
+  }
+
   private static void refuseStrange(DopplerCurve curve, double nominalHz) {
     double[] sorted =
         curve.points().stream().mapToDouble(DopplerPoint::frequencyHz).sorted().toArray();
@@ -111,7 +117,11 @@ public final class CurveFiles {
       mend = "this looks like an offset: add the frequency the receiver was tuned to";
     }
     throw BadInput.of(
-        "its middle frequency is " + middle + " Hz, the beacon sends at " + nominalHz + " Hz",
+        "its middle frequency is "
+            + plain(middle)
+            + " Hz, the beacon sends at "
+            + plain(nominalHz)
+            + " Hz",
         curve.origin(),
         mend);
   }

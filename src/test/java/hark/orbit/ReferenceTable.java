@@ -2,8 +2,6 @@ package hark.orbit;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -31,11 +29,6 @@ public final class ReferenceTable {
   /** From the tests' own resources, below {@code reference/}. */
   public static ReferenceTable read(String name) {
     return of(name, text(name));
-  }
-
-  /** From a file on disk. */
-  public static ReferenceTable read(Path file) throws IOException {
-    return of(file.toString(), Files.readString(file));
   }
 
   /** A resource below {@code reference/} as text. */

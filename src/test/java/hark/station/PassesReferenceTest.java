@@ -9,20 +9,15 @@ import hark.orbit.ElementSet;
 import hark.orbit.ElementSets;
 import hark.orbit.ReferenceTable;
 import hark.orbit.Trajectory;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 
 /** Passes and tracks against the tables of two independent libraries. */
 class PassesReferenceTest {
   private static final double WINDOW_SECONDS = 7 * 86400.0;
-  private static final Path WHOLE_TABLE = Path.of("../shared/reference/passes/passes.csv");
 
   private static final EarthModel EARTH = EarthModel.bundled();
   private static final Map<String, ElementSet> SETS = sets();
@@ -31,12 +26,6 @@ class PassesReferenceTest {
   @Test
   void passesAgreeWithTheTable() {
     check(ReferenceTable.read("passes/passes.csv"));
-  }
-
-  @Test
-  void passesAgreeWithTheWholeTableWhereItIsAtHand() throws IOException {
-    Assumptions.assumeTrue(Files.exists(WHOLE_TABLE));
-    check(ReferenceTable.read(WHOLE_TABLE));
   }
 
   private static void check(ReferenceTable table) {
