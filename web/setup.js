@@ -67,6 +67,12 @@ export function page({ s, draw }) {
     }, (problems) => { if (problems.length > 0 && mine.job) mine.job = { ...mine.job, number: 0, problems }; });
   }
 
+  function askTree() {
+    ask('tree', fetchTreeWarnings, ({ done, warnings }) => {
+      if (done) mine.tree = warnings; else setTimeout(askTree, 2 * POLL_MS);
+    }, () => {});
+  }
+
   function stop() {
     const number = mine.job?.number;
     drop('start');
@@ -154,7 +160,7 @@ export function page({ s, draw }) {
       }
       if (mine.asIs && !treeAsked) {
         treeAsked = true;
-        ask('tree', fetchTreeWarnings, (found) => { mine.tree = found; }, () => {});
+        askTree();
       }
     },
     keys: () => [{ key: 'o', does: 'work out what the changed numbers come to', run: () => { if (mine.edits.length > 0) workOut(); } }],

@@ -21,8 +21,8 @@ const post = (path, body, signal) => ask(path, {
 /** @param {AbortSignal} signal @returns {Promise<SetUp>} */
 export const fetchSetUp = (signal) => ask('/api/set-up', { signal }).then((r) => r.json());
 
-/** What a simulation tells of the tree; takes seconds. @param {AbortSignal} signal @returns {Promise<Problem[]>} */
-export const fetchTreeWarnings = (signal) => ask('/api/set-up/tree', { signal }).then((r) => r.json()).then((o) => o.warnings);
+/** What a simulation tells of the tree; the first question sets it going. @param {AbortSignal} signal @returns {Promise<{done: boolean, warnings: Problem[]}>} */
+export const fetchTreeWarnings = (signal) => ask('/api/set-up/tree', { signal }).then((r) => r.json());
 
 /** @param {Texts} texts @param {Edit[]} set @param {AbortSignal} signal @returns {Promise<SetUp>} */
 export const checkTexts = (texts, set, signal) => post('/api/set-up/check', { texts, set }, signal);

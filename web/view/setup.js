@@ -81,6 +81,6 @@ const found = (mine, now) => html`
   <section id="setup-found" class="found" aria-labelledby="setup-found-title"><h2 id="setup-found-title">What the check finds</h2>
     ${now.problems.length > 0 ? html`<div role="alert"><h3>Problems</h3>${problemList(now.problems)}</div>` : html`<p>No problem.</p>`}
     ${now.warnings.length > 0 || (mine.tree?.length ?? 0) > 0 ? html`<h3>Warnings, worth a look</h3>${problemList([...now.warnings, ...(mine.tree ?? [])])}` : mine.tree ? html`<p>No warning.</p>` : ''}
-    <p class="status" role="status">${mine.slow.tree ? 'Setting the fault tree against the simulation…' : ''}</p>
+    <p class="status" role="status">${mine.tree === undefined ? 'Setting the fault tree against the simulation…' : ''}</p>
     ${now.notes.length > 0 ? html`<h3>Notes</h3><ul class="notes">${now.notes.map((p) => html`<li>${p.what}. <span class="soft">${p.mend}</span></li>`)}</ul>` : ''}
   </section>`;

@@ -13,6 +13,9 @@ final class Threads {
     ExecutorService executor = Executors.newFixedThreadPool(threads, Threads::daemon);
     try {
       return work.apply(new Workers(executor, threads));
+    } catch (RuntimeException e) {
+      executor.shutdownNow(); // somebody stopped it, or it failed: nobody waits for the rest
+      throw e;
     } finally {
       executor.shutdown();
     }

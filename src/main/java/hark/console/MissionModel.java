@@ -5,6 +5,7 @@ import hark.assessment.Assessment.Window;
 import hark.assessment.CaseDesk;
 import hark.assessment.EnergyDesk;
 import hark.assessment.PlanDesk;
+import hark.assessment.TreeAgainstSimulation;
 import hark.document.MissionFacts;
 import hark.evidence.Entry;
 import hark.evidence.EvidenceBook;
@@ -111,7 +112,13 @@ public final class MissionModel implements ConsoleModel {
     this.rehearsal = clock instanceof Rehearsal own ? Optional.of(own) : Optional.empty();
     this.folder = working.folder().map(FrozenFolder::new);
     this.papers =
-        folder.map(files -> new MissionPapers(files, mission, assessing, working.earth()));
+        folder.map(
+            files ->
+                new MissionPapers(
+                    files,
+                    mission,
+                    assessing,
+                    () -> TreeAgainstSimulation.warnings(mission, working.earth())));
   }
 
   @Override

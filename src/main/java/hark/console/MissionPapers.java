@@ -1,7 +1,6 @@
 package hark.console;
 
 import hark.assessment.Assessment;
-import hark.assessment.TreeAgainstSimulation;
 import hark.evidence.Entry;
 import hark.mission.CausesEdit;
 import hark.mission.EditedFolder;
@@ -10,13 +9,16 @@ import hark.mission.Mission;
 import hark.mission.MissionCheck;
 import hark.mission.Missions;
 import hark.mission.YamlEdit;
-import hark.orbit.EarthModel;
 import hark.problem.BadInput;
 import hark.problem.Problem;
 import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -37,20 +39,24 @@ public final class MissionPapers {
   private final FolderSource folder;
   private final Mission mission;
   private final MissionModel.Assessing assessing;
-  private final EarthModel earth;
-  private List<Problem> treeWarnings;
+  private final FutureTask<List<Problem>> tree;
+  private boolean treeBegun;
 
   /**
    * A mission's papers.
    *
    * @param folder that does not change any more
+   * @param tree what a simulation tells of the fault tree; asked once, and only when somebody asks
    */
   MissionPapers(
-      FolderSource folder, Mission mission, MissionModel.Assessing assessing, EarthModel earth) {
+      FolderSource folder,
+      Mission mission,
+      MissionModel.Assessing assessing,
+      Callable<List<Problem>> tree) {
     this.folder = folder;
     this.mission = mission;
     this.assessing = assessing;
-    this.earth = earth;
+    this.tree = new FutureTask<>(tree);
   }
 
   Mission mission() {
@@ -71,12 +77,34 @@ public final class MissionPapers {
     return Missions.check(new EditedFolder(folder, texts));
   }
 
-  /** What a simulation tells of the fault tree of the mission as it is; worked out once. */
-  synchronized List<Problem> treeWarnings() {
-    if (treeWarnings == null) {
-      treeWarnings = TreeAgainstSimulation.warnings(mission, earth);
+  /**
+   * What a simulation tells of the fault tree of the mission as it is. Takes seconds: the first who
+   * asks sets it going, and until it is there the answer is empty.
+   */
+  synchronized Optional<List<Problem>> treeWarnings() {
+    if (!treeBegun) {
+      treeBegun = true;
+      Thread thread = new Thread(tree, "hark-tree");
+      thread.setDaemon(true);
+      thread.start();
     }
-    return treeWarnings;
+    return tree.isDone() ? Optional.of(told()) : Optional.empty();
+  }
+
+  private List<Problem> told() {
+    try {
+      return tree.get();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return List.of();
+    } catch (ExecutionException e) {
+      String why = String.valueOf(e.getCause().getMessage());
+      return List.of(
+          new Problem(
+              "the fault tree could not be set against the simulation: " + why,
+              CAUSES,
+              "see what `hark check` says"));
+    }
   }
 
   /**

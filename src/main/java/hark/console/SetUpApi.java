@@ -54,8 +54,9 @@ final class SetUpApi {
 
   private static ObjectNode tree(MissionPapers papers) {
     ObjectNode node = JsonNodeFactory.instance.objectNode();
-    SetUpJson.problems(node.putArray("warnings"), papers.treeWarnings());
-    return node;
+    Optional<List<Problem>> found = papers.treeWarnings();
+    SetUpJson.problems(node.putArray("warnings"), found.orElse(List.of()));
+    return node.put("done", found.isPresent());
   }
 
   /** The texts with every key set that is asked for, and what the reader says of them. */

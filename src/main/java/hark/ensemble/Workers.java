@@ -38,6 +38,9 @@ public final class Workers {
           executor.submit(
               () -> {
                 for (int index = first; index < count; index += threads) {
+                  if (Thread.currentThread().isInterrupted()) {
+                    throw new IllegalStateException("stopped while computing");
+                  }
                   task.accept(index);
                 }
               }));

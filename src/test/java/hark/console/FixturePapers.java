@@ -8,7 +8,7 @@ import hark.mission.FolderSource;
 import hark.mission.Mission;
 import hark.mission.Missions;
 import hark.mission.ResourceFolder;
-import hark.orbit.EarthModel;
+import hark.problem.Problem;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -21,11 +21,15 @@ import java.util.Optional;
 final class FixturePapers {
   static final FolderSource DEMO = ResourceFolder.of("hark/demo");
 
+  static final Problem TREE =
+      new Problem(
+          "the fault tree counts as silent what is heard", "causes.yaml: gates", "join them");
+
   /** How long a reckoning takes. */
   volatile Duration pause = Duration.ZERO;
 
   private final MissionPapers papers =
-      new MissionPapers(DEMO, Missions.read(DEMO), this::assess, EarthModel.bundled());
+      new MissionPapers(DEMO, Missions.read(DEMO), this::assess, () -> List.of(TREE));
 
   MissionPapers papers() {
     return papers;

@@ -105,6 +105,13 @@ class MissionPagesApiTest {
   }
 
   @Test
+  void whatASimulationTellsOfTheTreeComesWhenItIsThere() throws Exception {
+    EventReader.await(() -> json(get("/api/set-up/tree")).get("done").asBoolean());
+    JsonNode warnings = json(get("/api/set-up/tree")).get("warnings");
+    assertEquals(FixturePapers.TREE.what(), warnings.get(0).get("what").asText());
+  }
+
+  @Test
   void aKeyIsSetInACopyAndTheFilesStayAsTheyAre() throws Exception {
     JsonNode found =
         json(
