@@ -10,6 +10,9 @@ import { movements, rows } from './fits.js';
 const NOTABLE = 0.05;
 const NEXT = 3;
 
+/** Groups of less weight are not worth a sentence. */
+const TOLD = 0.01;
+
 /**
  * What fits best, what comes next, and which groups cannot be told apart, heaviest first.
  * @param {Assessment} a
@@ -19,7 +22,7 @@ export function answerOf(a) {
   const [first, ...others] = all;
   return {
     first, next: others.filter((r) => r.now >= NOTABLE).slice(0, NEXT),
-    together: all.filter((r) => r.members.length > 1),
+    together: all.filter((r) => r.members.length > 1 && r.now >= TOLD),
   };
 }
 

@@ -24,6 +24,10 @@ const OBJECT = { key: 'object', label: 'Object followed', type: 'text', more: tr
 /** @type {[string, string][]} */
 const YES_NO = [['', 'not said'], ['yes', 'yes'], ['no', 'no']];
 
+/** A telemetered number with what it may be wrong by. @param {string} key @param {string} label @param {string} unit @returns {Field[]} */
+const withSpread = (key, label, unit) => [
+  { key, label, type: 'number', more: true }, { key: `${key}_sd`, label: `Give or take, ${unit}`, type: 'number', more: true }];
+
 /** Every kind the form can log, in the order people need them. @type {Form[]} */
 export const FORMS = [
   { kind: 'heard', label: 'heard', letter: 'h', place: 'window', fields: [
@@ -45,15 +49,11 @@ export const FORMS = [
   { kind: 'telemetry', label: 'telemetry', letter: '', place: 'moment', fields: [
     { key: 'volts', label: 'Battery, V', type: 'number' },
     { key: 'volts_sd', label: 'Give or take, V', type: 'number' },
-    { key: 'amps', label: 'Current into the battery, A', type: 'number', more: true },
-    { key: 'battery_c', label: 'Battery, °C', type: 'number', more: true },
-    { key: 'resets', label: 'Restarts since separation', type: 'number', more: true },
-    { key: 'uptime_s', label: 'Since the last restart, s', type: 'number', more: true },
-    { key: 'beacon_counter', label: 'Beacon counter', type: 'number', more: true },
+    ...withSpread('amps', 'Current into the battery, A', 'A'), ...withSpread('battery_c', 'Battery, °C', '°C'),
+    ...withSpread('resets', 'Restarts since separation', 'restarts'), ...withSpread('uptime_s', 'Since the last restart, s', 's'),
+    ...withSpread('beacon_counter', 'Beacon counter', 'counts'),
     { key: 'mode', label: 'Mode', type: 'choice', more: true,
-      choices: [['', 'not said'], ['boot', 'boot'], ['safe', 'safe'], ['nominal', 'nominal']] },
-    ...['amps', 'battery_c', 'resets', 'uptime_s', 'beacon_counter'].map((key) => /** @type {Field} */ (
-      { key: `${key}_sd`, label: `Give or take, ${key}`, type: 'number', more: true }))] },
+      choices: [['', 'not said'], ['boot', 'boot'], ['safe', 'safe'], ['nominal', 'nominal']] }] },
   { kind: 'station-check', label: 'station check', letter: '', place: 'moment', fields: [
     { key: 'station', label: 'Station', type: 'choice' },
     { key: 'result', label: 'A satellite known to send was', type: 'choice',

@@ -1,5 +1,6 @@
 // @ts-check
 import { html } from 'lit-html';
+import { keyed } from 'lit-html/directives/keyed.js';
 import { live } from 'lit-html/directives/live.js';
 import { correction } from './correction.js';
 import { FORMS, fieldOf, formOf } from '../model/entry.js';
@@ -88,9 +89,10 @@ export function input(s, act, f) {
   const invalid = wrong ? 'true' : 'false';
   const told = wrong ? 'log-problems' : '';
   if (f.type === 'choice') {
-    return html`<div class="field"><label for=${id}>${f.label}</label>
+    // A list drawn anew for each field: one taken over from another field would keep that one's choice.
+    return keyed(`${s.draft.kind} ${id}`, html`<div class="field"><label for=${id}>${f.label}</label>
       <select id=${id} aria-invalid=${invalid} aria-describedby=${told} .value=${live(value || (f.choices?.[0]?.[0] ?? ''))} @change=${set}>
-        ${(f.choices ?? []).map(([v, label]) => html`<option value=${v} ?selected=${v === value}>${label}</option>`)}</select></div>`;
+        ${(f.choices ?? []).map(([v, label]) => html`<option value=${v} ?selected=${v === value}>${label}</option>`)}</select></div>`);
   }
   if (f.type === 'long') {
     return html`<div class="field"><label for=${id}>${f.label}</label>

@@ -37,7 +37,7 @@ export function setUpMain(s, mine, act) {
   return html`
     <main class="setup">
       ${sentence(mine, now)}
-      ${figures(asIs, mine.tree?.length ?? 0)}
+      ${figures(asIs, mine.tree?.length ?? -1)}
       ${tryView(s, mine, act)}
       ${compared(s, mine)}
       ${found(mine, now)}
@@ -62,7 +62,7 @@ export const isStale = (mine) => JSON.stringify(mine.result?.texts) !== JSON.str
 /** @param {Mine} mine */
 export const isChanged = (mine) => mine.asIs !== undefined && mine.now !== undefined && JSON.stringify(mine.asIs.texts) !== JSON.stringify(mine.now.texts);
 
-/** @param {SetUp} asIs @param {number} ofTree warnings */
+/** @param {SetUp} asIs @param {number} ofTree warnings; −1 while they are not known */
 function figures(asIs, ofTree) {
   const warnings = asIs.warnings.length + ofTree;
   const defaults = asIs.keys.filter((k) => k.line === 0).length;
@@ -70,7 +70,7 @@ function figures(asIs, ofTree) {
   return html`<dl class="facts">
     ${fact(String(asIs.keys.length - defaults), 'keys written')}
     ${fact(String(defaults), 'taken by default')}
-    ${fact(String(warnings), warnings === 1 ? 'warning' : 'warnings')}
+    ${ofTree < 0 ? '' : fact(String(warnings), warnings === 1 ? 'warning' : 'warnings')}
     ${m ? fact(date(m.separation), 'separation') : ''}
     ${m ? fact(percent(m.hazardLimit), 'most hazard of a plan’s command') : ''}
   </dl>`;

@@ -169,6 +169,13 @@ class RecordBrowserTest {
   }
 
   @Test
+  void aListShowsItsFirstChoiceWhateverKindWasChosenBefore() {
+    page.locator("input[value=separation]").evaluate("e => e.click()");
+    page.locator("input[value=command-sent]").evaluate("e => e.click()");
+    assertThat(page.locator("#f-station")).hasValue("Fen Hill");
+  }
+
+  @Test
   void keysLookAndWrite() {
     page.locator("h1").click();
     page.keyboard().press("/");

@@ -137,10 +137,9 @@ class SetUpBrowserTest {
     String text = page.locator("#setup-text").inputValue();
     page.locator("#setup-text").fill(text.replace("mass_kg: 2.7", "mass_kg: heavy"));
     page.locator(".at-lines button").first().click();
-    Object chosen =
-        page.evaluate(
-            "() => { const t = document.getElementById('setup-text'); return t.value.slice(t.selectionStart, t.selectionEnd); }");
-    assertEquals("  mass_kg: heavy", chosen);
+    page.waitForFunction(
+        "() => { const t = document.getElementById('setup-text');"
+            + " return t.value.slice(t.selectionStart, t.selectionEnd) === '  mass_kg: heavy'; }");
   }
 
   @Test
