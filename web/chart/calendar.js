@@ -12,6 +12,8 @@ import { reedPath } from './reeds.js';
 /** @typedef {import('../model/plan.js').Wishes} Wishes */
 /** @typedef {import('../model/types.js').Assessment} Assessment */
 
+/** Below this width stations are named by their first letter, px. */
+export const NARROW = 560;
 const LANE = 34;
 const DAY_GAP = 10;
 const HEAD = 20;
@@ -27,7 +29,7 @@ const WEEKDAYS = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'];
  */
 export function drawCalendar(plan, wishes, look, hands) {
   const stations = stationsOf(plan.windows);
-  const left = look.width < 560 ? 46 : 118;
+  const left = look.width < NARROW ? 58 : 118;
   const all = days(plan);
   const tall = stations.length * LANE + DAY_GAP;
   const x = linear([0, DAY], [left, look.width - 8]);
@@ -42,7 +44,7 @@ export function drawCalendar(plan, wishes, look, hands) {
 /** @param {(t: number) => number} x @param {number} height @param {number} width */
 const hoursOf = (x, height, width) => svg`<g class="ticks" aria-hidden="true">
   ${[0, 3, 6, 9, 12, 15, 18, 21, 24].map((h) => svg`<line x1=${px(x(h * HOUR))} x2=${px(x(h * HOUR))} y1=${HEAD - 4} y2=${height - DAY_GAP}></line>
-    ${width < 560 && h % 6 ? '' : svg`<text x=${px(x(h * HOUR))} y="11" text-anchor=${h === 24 ? 'end' : 'middle'}>${String(h % 24).padStart(2, '0')}:00${h === 0 ? 'Z' : ''}</text>`}`)}</g>`;
+    ${width < NARROW && h % 6 ? '' : svg`<text x=${px(x(h * HOUR))} y="11" text-anchor=${h === 24 ? 'end' : 'middle'}>${String(h % 24).padStart(2, '0')}:00${h === 0 ? 'Z' : ''}</text>`}`)}</g>`;
 
 /**
  * @param {{start: number, rows: Row[]}} d @param {number} top @param {(t: number) => number} x
@@ -51,14 +53,14 @@ const hoursOf = (x, height, width) => svg`<g class="ticks" aria-hidden="true">
  */
 function dayOf(d, top, x, look, of, hands) {
   const name = `${WEEKDAYS[new Date(d.start).getUTCDay()]} ${day(d.start)}`;
-  const narrow = look.width < 560;
+  const narrow = look.width < NARROW;
   const nowHere = look.now >= d.start && look.now < d.start + DAY;
   return svg`<g>
     <text class="date" x="0" y=${top + 13}>${narrow ? name.slice(4) : name}</text>
     ${look.stations.map((station, k) => {
       const ground = top + (k + 1) * LANE - 2;
       return svg`<line class="ground" x1=${look.left} x2=${look.width - 8} y1=${ground} y2=${ground}></line>
-        ${narrow ? '' : svg`<text class="station soft" x=${look.left - 8} y=${ground - 3} text-anchor="end">${station}</text>`}
+        <text class="station soft" x=${look.left - 8} y=${ground - 3} text-anchor="end">${narrow ? station.charAt(0) : station}</text>
         ${d.rows.filter((row) => row.station === station).map((row) => reed(row, d.start, ground, x, look, of.wishes, hands))}`;
     })}
     ${nowHere ? svg`<line class="present-time" x1=${px(x(look.now - d.start))} x2=${px(x(look.now - d.start))} y1=${top} y2=${top + look.stations.length * LANE}></line>` : ''}

@@ -23,7 +23,7 @@ export function drawCurve(c, width) {
     <svg class="curve" width=${width} height=${height} viewBox="0 0 ${width} ${height}" role="img" aria-label=${spoken(c)}>
       ${ticks(most).map((v) => svg`<line class="grid" x1=${LEFT} x2=${width - RIGHT} y1=${px(y(v))} y2=${px(y(v))}></line>
         <text class="figure" x=${LEFT - 6} y=${px(y(v) + 4)} text-anchor="end">${percent(v)}</text>`)}
-      ${hourTicks(last).map((h) => svg`<text class="figure" x=${px(x(h))} y=${height - 8} text-anchor="middle">${hours(h)}</text>`)}
+      ${hourTicks(last).map((h) => svg`<text class="figure" x=${px(x(h))} y=${height - 8} text-anchor="middle">${h} h</text>`)}
       ${c.steps.map((step) => svg`<rect class="step" x=${px(x(step.fromHours))} y=${TOP} width=${px(x(step.toHours) - x(step.fromHours) - 1)} height=${height - TOP - BOTTOM}></rect>
         <text class="step-words" x=${px((x(step.fromHours) + x(step.toHours)) / 2)} y="16" text-anchor="middle">${step.fromHours > 0 ? '+' : ''}${percent(step.adds)}</text>`)}
       <path class="found" d=${line}></path>

@@ -33,6 +33,9 @@ export function day(time) {
 /** 17 Oct 2026 @param {string|number} time */
 export const date = (time) => `${day(time)} ${new Date(ms(time)).getUTCFullYear()}`;
 
+/** Oct 2026 @param {string|number} time */
+export const month = (time) => date(time).replace(/^\d+ /, '');
+
 /** 17 Oct 14:03Z @param {string|number} time */
 export const dayClock = (time) => `${day(time)} ${clock(time)}`;
 

@@ -1,9 +1,10 @@
 // @ts-check
 import { html } from 'lit-html';
-import { drawCalendar } from '../chart/calendar.js';
-import { doneIn, nextDone } from '../model/plan.js';
-import { count, hours, kept, lower, percent, percentError } from '../model/numbers.js';
+import { NARROW, drawCalendar } from '../chart/calendar.js';
+import { STANDING, doneIn, nextDone, standing } from '../model/plan.js';
+import { capital, count, degrees, hours, kept, lower, percent, percentError } from '../model/numbers.js';
 import { day, dayClock } from '../model/time.js';
+import { stationsOf } from '../model/windows.js';
 import { caseView } from './plancase.js';
 import { points, windowView } from './planwindow.js';
 import { problemList } from './problems.js';
@@ -32,11 +33,12 @@ export function planMain(s, mine, act) {
         ${changes(mine, act)}
         <section aria-labelledby="plan-calendar-title" id="plan-calendar">
           <div class="heading"><h2 id="plan-calendar-title">The days ahead</h2>${weeks(mine.trial?.weeks ?? plan.weeks)}</div>
-          <p class="legend">A reed is a pass: its height the culmination, filled what is done. Pull it up to take it, down to skip it, or use <kbd>t</kbd> and <kbd>s</kbd>. Underlined is your change; a tick is accepted. Hours are UTC.</p>
+          <p class="legend">A reed is a pass: its height the culmination, filled what is done. Pull it up to take it, down to skip it, or use <kbd>t</kbd> and <kbd>s</kbd>. Underlined is your change; a tick is accepted. Hours are UTC.${(s.widths.plan || 320) < NARROW ? ` ${stationsOf(plan.windows).map((name) => `${name.charAt(0)} ${name}`).join(', ')}.` : ''}</p>
           <div data-measure="plan">${drawCalendar(plan, mine.wishes, { width: s.widths.plan || 320, chosen: mine.chosen, pulled: mine.pulled, now: s.now, shadows: s.page.assessment.shadows }, act)}</div>
         </section>
         ${row ? windowView(s, row, mine.wishes, act) : ''}
-        ${afterwards(plan)}` : ''}
+        ${reasons(plan, mine, act)}
+        ${afterwards(plan, mine.wishes.edits.size > 0)}` : ''}
       ${caseView(s, mine, act)}
     </main>`;
 }
@@ -61,7 +63,7 @@ function figures(plan, mine) {
   const taken = plan.windows.filter((row) => doneIn(row, mine.wishes) !== null).length;
   return html`<dl class="facts">
     ${fact(`${taken} of ${plan.windows.length}`, 'passes taken')}
-    ${fact(`${f.meanDays.toFixed(1)}\u00a0d`, 'mean time to the first sound, never counted as the end')}
+    ${fact(`${f.meanDays.toFixed(1)}\u00a0d`, 'mean time to the first sound')}
     ${fact(String(f.commands), f.commands === 1 ? 'command sent' : 'commands sent')}
     ${fact(percent(f.hazard), html`${term('hazard')} of all of it`)}
     ${fact(percent(plan.upperBound), 'no plan here does better than')}
@@ -76,7 +78,7 @@ function changes(mine, act) {
   const n = mine.wishes.edits.size;
   const t = mine.trial;
   return html`<div class="changes" aria-live="polite">${n === 0 ? '' : html`
-    <p><b>${count(n, 'change', 'changes')} of yours.</b> ${t ? html`${kept(t.sentence)} <span class="cost">${signed(t.difference.found)} found, ${signedHours(t.difference.hours)}, ${signedDays(t.difference.meanDays)} to the first sound.</span>` : ''}
+    <p><b>${capital(count(n, 'change', 'changes'))} of yours:</b> ${t ? html`<span class="cost">${signed(t.difference.found)}, ${signedHours(t.difference.hours)}.</span> <span class="soft">${kept(t.sentence)}</span>` : ''}
       <button @click=${act.undo}>Back to the proposal</button></p>
     ${t && t.objections.length ? html`<ul class="problems">${t.objections.map((o) => html`<li><span class="what">${kept(o)}</span></li>`)}</ul>` : ''}
     <p class="legend">Changes and ticks are kept in this browser. They send nothing and write nothing into the record.</p>`}</div>`;
@@ -88,9 +90,6 @@ const signed = (share) => html`<b>${share >= 0 ? '+' : ''}${points(share)}</b>`;
 /** @param {number} h */
 const signedHours = (h) => `${h < 0 ? '−' : '+'}${hours(Math.abs(h))}`;
 
-/** @param {number} d */
-const signedDays = (d) => `${d < 0 ? '−' : '+'}${Math.abs(d).toFixed(2)}\u00a0d`;
-
 /** @param {import('../model/plan.js').Week[]} list */
 const weeks = (list) => html`<ul class="weeks plain">${list.map((w) => html`<li><span>week of ${day(w.from)}</span>
   <svg width="96" height="8" aria-hidden="true"><rect class="granted" width="96" height="8"></rect>
@@ -100,9 +99,18 @@ const weeks = (list) => html`<ul class="weeks plain">${list.map((w) => html`<li>
 /** @param {number} h @param {import('../model/plan.js').Week} w */
 const share = (h, w) => Math.round(96 * Math.min(1, h / Math.max(w.granted + w.spent, w.spent + w.planned, 0.1)));
 
-/** @param {Plan} plan */
-const afterwards = (plan) => html`
+/** Every pass with its reason, for reading through. @param {Plan} plan @param {Mine} mine @param {Actions} act */
+const reasons = (plan, mine, act) => html`
+  <details class="reasons"><summary>Every pass, and why it is taken or left out</summary>
+    <div class="scroll" tabindex="0" role="group" aria-label="Every pass and its reason"><table>
+      <thead><tr><th scope="col">pass</th><th scope="col">height</th><th scope="col">heard</th><th scope="col">adds</th><th scope="col">stands</th><th scope="col">why</th></tr></thead>
+      <tbody>${plan.windows.map((row) => html`<tr><th scope="row"><button @click=${() => act.choose(row.window)}>${row.station} ${dayClock(row.aos)}</button></th>
+        <td>${degrees(row.maxElevationDeg)}</td><td>${percent(row.heard)}</td><td>${points(row.adds)}</td><td>${STANDING[standing(row, mine.wishes)]}</td><td class="reason">${row.available ? '' : html`Not available: ${row.whyNotAvailable} `}${kept(row.why)}</td></tr>`)}</tbody></table></div></details>`;
+
+/** @param {Plan} plan @param {boolean} edited */
+const afterwards = (plan, edited) => html`
   <section class="columns even afterwards" aria-label="After the next pass">
+    ${edited ? html`<p class="legend whole">After the next pass of the plan as it was proposed:</p>` : ''}
     <div><h2>If it brings nothing</h2><p>${kept(plan.afterNothing.sentence)}</p>${moved(plan.afterNothing.causes)}</div>
     <div><h2>If it is heard</h2><p>${kept(plan.afterHeard.sentence)}</p>${moved(plan.afterHeard.causes)}</div>
   </section>`;

@@ -5,7 +5,7 @@ import { drawCurve } from '../chart/curve.js';
 import { drawDates } from '../chart/dates.js';
 import { groups } from '../model/case.js';
 import { capital, hours, kept, percent } from '../model/numbers.js';
-import { date, day } from '../model/time.js';
+import { date, day, month } from '../model/time.js';
 import { problemList } from './problems.js';
 /** @typedef {import('../model/case.js').Case} Case */
 /** @typedef {import('../model/state.js').State} State */
@@ -37,13 +37,14 @@ const made = (s, c) => html`
     </div>
     <div>
       <h3>What would have to be true</h3>
-      <ul class="plain truths">${groups(c).map((g) => html`<li><b>${percent(g.weight)}</b><span>${g.sentence}.${g.parts.length ? html` <span class="soft">${g.parts.map((p, i) => html`${i ? ', ' : ''}${p.title} ${percent(p.weight)}`)}</span>` : ''}</span></li>`)}</ul>
+      <ul class="plain truths">${groups(c).map((g) => html`<li><b>${percent(g.weight)}</b><span>${g.sentence}.${g.parts.length ? html` <span class="soft">${g.parts.map((p, i) => html`${i ? ', ' : ''}${p.title} ${percent(p.weight)}`)}</span>` : ''}</span></li>`)}
+        ${c.notWorkedOut > 0 ? html`<li><b>${percent(c.notWorkedOut)}</b><span>Three or more things are wrong at once. <span class="soft">That is not worked out.</span></span></li>` : ''}</ul>
     </div>
   </div>
   <h3>What time brings</h3>
   <div data-measure="dates">${drawDates(c, s.widths.dates || 320)}</div>
   <ul class="plain dated-list">${c.dates.map((d) => html`<li><b>${date(d.from)}${d.spreadDays >= 1 ? html` ± ${Math.round(d.spreadDays)} d` : ''}</b><span>${capital(d.what)}${d.weight ? html`: ${percent(d.weight)} more within reach` : ''}. <span class="soft">${capital(d.basis)}.${d.procedure ? html` <a href=${`#runbook/${d.procedure}`}>What to do meanwhile</a>` : ''}</span></span></li>`)}
-    ${c.orbit ? html`<li><b>the last</b><span>From ${Math.round(c.orbit.heightKm)} km the orbit ends between ${date(c.orbit.early)} under an active Sun and ${c.orbit.late ? date(c.orbit.late) : 'more than a century from now'} under a quiet one${c.orbit.middle ? html`, in the mean ${date(c.orbit.middle)}` : ''}. <span class="soft">A simple estimate.</span></span></li>` : ''}</ul>
+    ${c.orbit ? html`<li><b>the last</b><span>From ${Math.round(c.orbit.heightKm)} km the orbit ends between ${month(c.orbit.early)} under an active Sun and ${c.orbit.late ? month(c.orbit.late) : 'more than a century from now'} under a quiet one${c.orbit.middle ? html`, in the mean ${month(c.orbit.middle)}` : ''}. <span class="soft">A simple estimate.</span></span></li>` : ''}</ul>
   <div class="columns even">
     <div><h3>What speaks for going on</h3>${list(c.goingOn)}</div>
     <div><h3>What speaks for stopping</h3>${list(c.stopping)}</div>

@@ -83,7 +83,7 @@ class PlanBrowserTest {
     page.keyboard().press("Enter");
     assertThat(slot).hasClass(OPEN);
     assertThat(slot).hasAttribute("aria-label", Pattern.compile("skipped by you"));
-    assertThat(page.locator(".changes")).containsText("one change of yours");
+    assertThat(page.locator(".changes")).containsText("One change of yours");
     assertThat(page.locator(".changes")).containsText("You skip a pass.");
     assertThat(page.locator(".changes .cost")).containsText("−0.5\u00a0h");
     assertTrue(plan.posted().get(0).contains("\"procedure\":null"), plan.posted().get(0));
@@ -152,6 +152,18 @@ class PlanBrowserTest {
     page.locator("button:has-text('Back to the proposal')").click();
     assertThat(skipped).hasClass(PLANNED);
     assertThat(kept.locator(".agreed")).hasCount(1);
+  }
+
+  @Test
+  void everyPassStandsWithItsReason() {
+    page.locator(".reasons summary").click();
+    Locator rows = page.locator(".reasons tbody tr");
+    assertThat(rows).hasCount(page.locator(".slot").count());
+    assertThat(rows.first()).containsText("It is the fixture's pass");
+    String pass = rows.nth(2).locator("button").textContent();
+    rows.nth(2).locator("button").click();
+    assertThat(page.locator(".slot.selected"))
+        .hasAttribute("aria-label", Pattern.compile("^" + Pattern.quote(pass)));
   }
 
   @Test
