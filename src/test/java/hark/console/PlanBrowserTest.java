@@ -162,8 +162,8 @@ class PlanBrowserTest {
     assertThat(rows.first()).containsText("It is the fixture's pass");
     String pass = rows.nth(2).locator("button").textContent();
     rows.nth(2).locator("button").click();
-    assertThat(page.locator(".slot.selected"))
-        .hasAttribute("aria-label", Pattern.compile("^" + Pattern.quote(pass)));
+    String spoken = page.locator(".slot.selected").getAttribute("aria-label");
+    assertTrue(spoken.startsWith(pass), spoken + " is not " + pass);
   }
 
   @Test
