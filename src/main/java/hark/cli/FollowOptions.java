@@ -1,5 +1,6 @@
 package hark.cli;
 
+import hark.plan.PlanSettings;
 import hark.trial.follow.Ingredient;
 import hark.trial.follow.Rule;
 import java.util.ArrayList;
@@ -51,12 +52,22 @@ final class FollowOptions {
               + " (default: ${DEFAULT-VALUE}).")
   private double replanHours;
 
+  @Option(
+      names = "--plan-by",
+      paramLabel = "HOW",
+      description = "How the plan chooses: cover, next_best or look_ahead (default: cover).")
+  private PlanSettings.Rule planBy = PlanSettings.Rule.COVER;
+
   boolean isAsked() {
     return !follow.isEmpty();
   }
 
   double hours() {
     return hours;
+  }
+
+  PlanSettings.Rule planBy() {
+    return planBy;
   }
 
   double replanHours() {

@@ -199,7 +199,8 @@ final class TrialCommand implements Callable<Integer> {
           follow.hours(),
           follow.rules(),
           follow.without(),
-          follow.replanHours());
+          follow.replanHours(),
+          follow.planBy());
     } catch (IllegalArgumentException e) {
       throw refused(e.getMessage(), e);
     }

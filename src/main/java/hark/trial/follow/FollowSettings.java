@@ -1,5 +1,6 @@
 package hark.trial.follow;
 
+import hark.plan.PlanSettings;
 import hark.trial.campaign.Settings;
 import java.util.List;
 import java.util.Set;
@@ -16,6 +17,7 @@ import java.util.Set;
  * @param rules in the order of the report
  * @param without what the plan does without
  * @param replanHours a plan is made again when the record has grown and the plan is older
+ * @param planBy how the plan chooses windows
  */
 public record FollowSettings(
     int campaigns,
@@ -26,7 +28,8 @@ public record FollowSettings(
     double hoursPerWeek,
     List<Rule> rules,
     Set<Ingredient> without,
-    double replanHours) {
+    double replanHours,
+    PlanSettings.Rule planBy) {
   private static final double MOST_DAYS = 30;
   private static final double MOST_HOURS = 168;
 

@@ -145,7 +145,7 @@ public final class FollowTrial {
     return String.format(
         Locale.ROOT,
         "{\"hark\":1,\"followed\":\"%s\",\"days\":%s,\"seed\":%d,\"truth\":\"%s\",\"members\":%d,"
-            + "\"hours\":%s,\"rules\":\"%s\",\"without\":\"%s\",\"replan\":%s,\"orbits\":%d}",
+            + "\"hours\":%s,\"rules\":\"%s\",\"without\":\"%s\",\"replan\":%s,\"by\":\"%s\",\"orbits\":%d}",
         mission.name().replace('"', '\''),
         settings.days(),
         settings.seed(),
@@ -155,6 +155,7 @@ public final class FollowTrial {
         String.join(" ", subject().rules()),
         String.join(" ", subject().without()),
         settings.replanHours(),
+        settings.planBy(),
         orbits.size());
   }
 }

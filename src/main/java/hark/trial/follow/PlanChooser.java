@@ -93,6 +93,7 @@ final class PlanChooser implements Chooser {
     Diagnosis diagnosis = mind.of(record, from, scene.input().instant(until));
     PlanSettings limits =
         new PlanSettings(settings.hoursPerWeek(), scene.mission().hazardLimit())
+            .by(settings.planBy())
             .weeksFrom(scene.input().instant(opening.start()))
             .spent(Math.max(0, settings.hoursPerWeek() - play.sheet().left(now)));
     Workers alone = new Workers(new SameThread(), 1);

@@ -7,6 +7,7 @@ import hark.mission.Mission;
 import hark.mission.Missions;
 import hark.mission.ResourceFolder;
 import hark.orbit.EarthModel;
+import hark.plan.PlanSettings;
 import hark.trial.campaign.Settings;
 import hark.trial.score.FollowReport;
 import hark.trial.score.FollowText;
@@ -32,7 +33,7 @@ class FollowTrialTest {
 
   private static FollowTrial trial(Mission mission, int campaigns, double hours, List<Rule> rules) {
     FollowSettings settings =
-        new FollowSettings(campaigns, 8, 3, Settings.Kind.SAME, 60, hours, rules, Set.of(), 48);
+        new FollowSettings(campaigns, 8, 3, Settings.Kind.SAME, 60, hours, rules, Set.of(), 48, PlanSettings.Rule.COVER);
     return new FollowTrial(mission, settings, EarthModel.bundled());
   }
 
