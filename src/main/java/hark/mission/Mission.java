@@ -42,4 +42,41 @@ public record Mission(
     FaultTree tree,
     List<Procedure> procedures,
     double hazardLimit,
-    List<Problem> warnings) {}
+    List<Problem> warnings) {
+  /** The same with other causes and procedures. */
+  public Mission with(List<Cause> otherCauses, List<Procedure> otherProcedures) {
+    return copy(name, sources, stations, otherCauses, otherProcedures);
+  }
+
+  /** The same spacecraft on another orbit over other stations. */
+  public Mission elsewhere(
+      String otherName, List<OrbitSource> otherSources, List<Station> otherStations) {
+    return copy(otherName, otherSources, otherStations, causes, procedures);
+  }
+
+  private Mission copy(
+      String otherName,
+      List<OrbitSource> otherSources,
+      List<Station> otherStations,
+      List<Cause> otherCauses,
+      List<Procedure> otherProcedures) {
+    return new Mission(
+        otherName,
+        separation,
+        now,
+        massKg,
+        areaSquareMeters,
+        body,
+        tumbleDegPerSecond,
+        beacons,
+        receiver,
+        otherSources,
+        otherStations,
+        crewHoursPerWeek,
+        otherCauses,
+        tree,
+        otherProcedures,
+        hazardLimit,
+        warnings);
+  }
+}

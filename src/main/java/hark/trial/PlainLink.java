@@ -1,7 +1,6 @@
 package hark.trial;
 
 import hark.station.AzimuthTable;
-import hark.station.Station.Polarisation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -12,21 +11,11 @@ import java.util.SplittableRandom;
  * shares no code with {@code hark.link}.
  */
 public final class PlainLink {
-  /** Exact, SI. */
-  private static final double LIGHT_METERS_PER_SECOND = 299_792_458;
-
   /** Exact, SI 2019, J/K. */
   private static final double BOLTZMANN = 1.380649e-23;
 
   /** A turn of the body that shows another part of its pattern, degrees. Common practice. */
   private static final double ANOTHER_PART_DEG = 60;
-
-  /** Cross-polarised circular antennas still let this much through, dB down. Common practice. */
-  private static final double OTHER_HAND_DB = 20;
-
-  private static final double ZENITH_DB = 0.05;
-  private static final double HORIZON_DB = 1.5;
-  private static final double SIDE_LOBE_DB = 25;
 
   private final PlainBeacon beacon;
   private final PlainEars ears;
@@ -43,17 +32,12 @@ public final class PlainLink {
     // a level normal in dB has its median below its mean power by sd²·ln 10/20
     double sd = beacon.patternSdDb();
     double medianDbm = beacon.radiatedDbm() - sd * sd * Math.log(10) / 20;
-    fixedDb = medianDbm + ears.gainDbi() - noiseDbm - crossDb() - flaws.lossDb();
-  }
-
-  private double crossDb() {
-    Polarisation up = beacon.polarisation();
-    Polarisation down = ears.polarisation();
-    if (up == down) {
-      return 0;
-    }
-    boolean linear = up == Polarisation.LINEAR || down == Polarisation.LINEAR;
-    return linear ? 10 * Math.log10(2) : OTHER_HAND_DB;
+    fixedDb =
+        medianDbm
+            + ears.gainDbi()
+            - noiseDbm
+            - Losses.crossDb(beacon.polarisation(), ears.polarisation())
+            - flaws.lossDb();
   }
 
   /**
@@ -124,12 +108,7 @@ public final class PlainLink {
     PlainPath.Place aim =
         window.followed().aimAt(t - flaws.lateSeconds()).turned(flaws.turnedDeg());
     double level = fixedDb + beacon.patternSdDb() * fade;
-    double waves =
-        4 * Math.PI * there.rangeMeters() * beacon.frequencyHz() / LIGHT_METERS_PER_SECOND;
-    level -= 20 * Math.log10(waves);
-    level -= there.up() > 0 ? Math.min(HORIZON_DB, ZENITH_DB / there.up()) : HORIZON_DB;
-    double off = aim.degreesFrom(there) / ears.beamwidthDeg();
-    level -= Math.min(SIDE_LOBE_DB, 12 * off * off);
+    level -= Losses.wayDb(there, aim, beacon.frequencyHz(), ears.beamwidthDeg());
     if (!ears.noiseByAzimuthDeg().isEmpty()) {
       level -= AzimuthTable.at(ears.noiseByAzimuthDeg(), aim.azimuthDeg());
     }
@@ -147,7 +126,7 @@ public final class PlainLink {
     double off = beacon.carrierErrorHz() + flaws.tunedLowHz();
     double followed = window.followed().at(t - flaws.lateSeconds()).rangeRate();
     double apart = flaws.dopplerFactor() * followed - there.rangeRate();
-    off += beacon.frequencyHz() * apart / LIGHT_METERS_PER_SECOND;
+    off += beacon.frequencyHz() * apart / Losses.LIGHT_METERS_PER_SECOND;
     for (Harm harm : harms) {
       off += harm.onset() <= t ? harm.shiftHz() : 0;
     }

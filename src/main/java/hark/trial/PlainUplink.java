@@ -9,19 +9,11 @@ import java.util.SplittableRandom;
  * hark.link}.
  */
 public final class PlainUplink {
-  /** Exact, SI. */
-  private static final double LIGHT_METERS_PER_SECOND = 299_792_458;
-
   /** A receiver copes with so much frequency error, Hz. Common practice for UHF. */
   private static final double TOLERATED_HZ = 4000;
 
   /** Spread of a receiver's threshold, dB. Common practice. */
   private static final double THRESHOLD_SD_DB = 1.5;
-
-  private static final double OTHER_HAND_DB = 20;
-  private static final double ZENITH_DB = 0.05;
-  private static final double HORIZON_DB = 1.5;
-  private static final double SIDE_LOBE_DB = 25;
 
   private final Receiver receiver;
   private final Sender sender;
@@ -64,29 +56,15 @@ public final class PlainUplink {
     double late = seconds - flaws.lateSeconds();
     double followed = window.followed().at(late).rangeRate();
     double apart = flaws.dopplerFactor() * followed - there.rangeRate();
-    double off = receiver.frequencyHz() * apart / LIGHT_METERS_PER_SECOND - flaws.tunedLowHz();
+    double off =
+        receiver.frequencyHz() * apart / Losses.LIGHT_METERS_PER_SECOND - flaws.tunedLowHz();
     if (there.aboveMaskDeg() < 0 || Math.abs(off) > TOLERATED_HZ) {
       return false;
     }
     PlainPath.Place aim = window.followed().aimAt(late).turned(flaws.turnedDeg());
-    double beams = aim.degreesFrom(there) / sender.beamwidthDeg();
-    double waves =
-        4 * Math.PI * there.rangeMeters() * receiver.frequencyHz() / LIGHT_METERS_PER_SECOND;
     double level = 10 * Math.log10(1000 * sender.watts()) + sender.gainDbi() + receiver.gainDbi();
-    level -= 20 * Math.log10(waves);
-    level -= there.up() > 0 ? Math.min(HORIZON_DB, ZENITH_DB / there.up()) : HORIZON_DB;
-    level -= Math.min(SIDE_LOBE_DB, 12 * beams * beams);
-    level -= crossDb() + lossDb;
+    level -= Losses.wayDb(there, aim, receiver.frequencyHz(), sender.beamwidthDeg());
+    level -= Losses.crossDb(sender.polarisation(), receiver.polarisation()) + lossDb;
     return level + fade > threshold;
-  }
-
-  private double crossDb() {
-    if (sender.polarisation() == receiver.polarisation()) {
-      return 0;
-    }
-    boolean linear =
-        sender.polarisation() == Polarisation.LINEAR
-            || receiver.polarisation() == Polarisation.LINEAR;
-    return linear ? 10 * Math.log10(2) : OTHER_HAND_DB;
   }
 }

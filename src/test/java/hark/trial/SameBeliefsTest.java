@@ -3,6 +3,7 @@ package hark.trial;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.lang.reflect.Field;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -29,19 +30,24 @@ class SameBeliefsTest {
     "hark.trial.follow.Craft#COUNTER_FOUND, hark.ensemble.CommandLink#COUNTER_FOUND",
     "hark.trial.follow.Craft#RELEASE_WORKS, hark.ensemble.CommandLink#RELEASE_WORKS",
     "hark.trial.follow.Craft#COMMAND_SECONDS, hark.ensemble.CommandLink#COMMAND_SECONDS",
-    "hark.trial.follow.Timesheet#ONE_SITTING_SECONDS, hark.plan.Costs#ONE_SITTING_SECONDS",
-    "hark.trial.follow.Timesheet#NIGHT_FROM_HOUR, hark.plan.Costs#NIGHT_FROM_HOUR",
-    "hark.trial.follow.Timesheet#NIGHT_TO_HOUR, hark.plan.Costs#NIGHT_TO_HOUR",
+    "hark.trial.follow.Timesheet#NIGHT_FROM_HOUR, hark.plan.Nights#FROM_HOUR",
+    "hark.trial.follow.Timesheet#NIGHT_TO_HOUR, hark.plan.Nights#TO_HOUR",
     "hark.trial.PlainUplink#TOLERATED_HZ, hark.ensemble.CommandLink#TOLERATED_HZ",
     "hark.trial.PlainUplink#THRESHOLD_SD_DB, hark.link.Uplink#WIDTH_DB",
     "hark.trial.PlainLink#ANOTHER_PART_DEG, hark.ensemble.Ear#INDEPENDENT_AFTER_DEG",
-    "hark.trial.PlainLink#OTHER_HAND_DB, hark.link.LinkBudget#OPPOSITE_HANDS_DB",
-    "hark.trial.PlainLink#ZENITH_DB, hark.link.LinkBudget#ZENITH_LOSS_DB",
-    "hark.trial.PlainLink#HORIZON_DB, hark.link.LinkBudget#HORIZON_LOSS_DB",
-    "hark.trial.PlainLink#SIDE_LOBE_DB, hark.link.LinkBudget#SIDE_LOBE_FLOOR_DB"
+    "hark.trial.Losses#OTHER_HAND_DB, hark.link.LinkBudget#OPPOSITE_HANDS_DB",
+    "hark.trial.Losses#ZENITH_DB, hark.link.LinkBudget#ZENITH_LOSS_DB",
+    "hark.trial.Losses#HORIZON_DB, hark.link.LinkBudget#HORIZON_LOSS_DB",
+    "hark.trial.Losses#SIDE_LOBE_DB, hark.link.LinkBudget#SIDE_LOBE_FLOOR_DB"
   })
   void restatedNumbersAreTheSame(String restated, String believed) throws Exception {
     assertEquals(number(believed), number(restated));
+  }
+
+  @Test
+  void windowsShareASittingAlike() throws Exception {
+    double days = number("hark.plan.Effort#ONE_SITTING_DAYS");
+    assertEquals(days * 86_400, number("hark.trial.follow.Timesheet#ONE_SITTING_SECONDS"), 1e-6);
   }
 
   private static double number(String where) throws Exception {

@@ -45,10 +45,10 @@ final class Oracle {
     }
     int sat = 1;
     if (best.sending() >= 0 && best.sending() != best.window()) {
-      sheet.sit(best.sending(), best.sent().procedure().costHours());
+      sheet.sit(best.sending(), scene.extraHours(best.sending(), best.sent().procedure()));
       sat = 2;
     }
-    sheet.sit(best.window(), best.choice().procedure().costHours());
+    sheet.sit(best.window(), scene.extraHours(best.window(), best.choice().procedure()));
     int commands = best.sending() >= 0 ? 1 : 0;
     double days = (best.seconds() - opening.start()) / DAY;
     return new RuleRun(

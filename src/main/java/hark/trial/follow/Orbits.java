@@ -98,24 +98,10 @@ final class Orbits {
 
   /** The mission on another orbit, over stations elsewhere. */
   static Mission of(Mission mission, Orbit orbit) {
-    return new Mission(
+    return mission.elsewhere(
         mission.name() + ", " + orbit.name(),
-        mission.separation(),
-        mission.now(),
-        mission.massKg(),
-        mission.areaSquareMeters(),
-        mission.body(),
-        mission.tumbleDegPerSecond(),
-        mission.beacons(),
-        mission.receiver(),
         List.of(source(mission, orbit)),
-        stations(mission.stations(), orbit.stations()),
-        mission.crewHoursPerWeek(),
-        mission.causes(),
-        mission.tree(),
-        mission.procedures(),
-        mission.hazardLimit(),
-        mission.warnings());
+        stations(mission.stations(), orbit.stations()));
   }
 
   private static List<Station> stations(List<Station> all, Stations where) {
@@ -145,7 +131,8 @@ final class Orbits {
         station.transmit(),
         station.rotator(),
         station.doubts(),
-        station.cost());
+        station.cost(),
+        station.use());
   }
 
   private static OrbitSource source(Mission mission, Orbit orbit) {

@@ -57,10 +57,9 @@ final class PlainChooser implements Chooser {
     plan.putAll(choices(chosen, turn));
   }
 
-  private static boolean fits(
-      List<Integer> windows, Map<Integer, Choice> choices, Timesheet trial) {
+  private boolean fits(List<Integer> windows, Map<Integer, Choice> choices, Timesheet trial) {
     for (int window : windows) {
-      double extra = choices.get(window).procedure().costHours();
+      double extra = scene.extraHours(window, choices.get(window).procedure());
       if (!trial.fits(window, extra)) {
         return false;
       }

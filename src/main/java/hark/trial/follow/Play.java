@@ -66,7 +66,7 @@ final class Play {
       }
       Optional<Choice> choice = chooser.at(w, this);
       boolean affordable =
-          choice.isPresent() && sheet.fits(w, choice.get().procedure().costHours());
+          choice.isPresent() && sheet.fits(w, scene.extraHours(w, choice.get().procedure()));
       if (affordable) {
         heard = sit(w, choice.get());
       }
@@ -87,7 +87,7 @@ final class Play {
   }
 
   private Optional<Double> sit(int window, Choice choice) {
-    sheet.sit(window, choice.procedure().costHours());
+    sheet.sit(window, scene.extraHours(window, choice.procedure()));
     sat.add(window);
     done.add(choice);
     if (choice.procedure().change() instanceof Procedure.Command command) {

@@ -8,10 +8,10 @@ import hark.mission.Mission;
 import hark.orbit.EarthModel;
 import hark.plan.Procedure;
 import hark.power.Illumination;
+import hark.station.Station;
 import hark.trial.campaign.Geometry;
 import hark.trial.campaign.Listener;
 import hark.trial.campaign.World;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 
@@ -48,9 +48,18 @@ record Scene(
         earth,
         input,
         light,
-        new Geometry(input).windows(),
+        open(input),
         new World(input, light, settings.world()),
         new Listener(input));
+  }
+
+  /** Windows in which the stations may be used. */
+  private static List<Geometry.Window> open(DiagnosisInput input) {
+    return new Geometry(input)
+        .windows().stream()
+            .filter(
+                w -> input.stations().get(w.station()).use().available().covers(w.from(), w.to()))
+            .toList();
   }
 
   double from(int window) {
@@ -94,19 +103,22 @@ record Scene(
         .get(sky.station())
         .transmit()
         .map(transmit -> transmit.licence())
-        .filter(licence -> licence.until().map(end -> !end.isBefore(sky.to())).orElse(true))
         .filter(
             licence ->
-                licence.bandsMhz().stream()
-                    .anyMatch(band -> band[0] <= megahertz && megahertz <= band[1]))
+                licence.covers(megahertz)
+                    && licence.holdsAt(sky.to())
+                    && !licence.silent().meets(sky.from(), sky.to()))
         .isPresent();
+  }
+
+  /** Beside session and pass: the procedure itself, and asking who may authorise a command, h. */
+  double extraHours(int window, Procedure procedure) {
+    Station.Cost cost = input.stations().get(windows.get(window).station()).cost();
+    boolean sends = procedure.change() instanceof Procedure.Command;
+    return procedure.costHours() + (sends ? cost.authorityHours() : 0);
   }
 
   List<Procedure> procedures() {
     return mission.procedures();
-  }
-
-  static double days(Duration span) {
-    return span.toMillis() / (1000 * DAY);
   }
 }

@@ -59,7 +59,9 @@ class SilenceTest {
     Crew crew = new Crew(plain, geometry);
     List<Geometry.Window> windows = crew.chosen(new SplittableRandom(5));
     List<Entry> silent = Crews.journal(windows.stream().map(w -> silence(plain, w)).toList());
-    Posterior posterior = Posterior.of(with(plain, silent), sky, new Workers(new SameThread(), 1));
+    Posterior posterior =
+        Posterior.of(
+            plain.at(plain.now(), plain.end(), silent), sky, new Workers(new SameThread(), 1));
     // a transmitter dead from the start is silent for sure: what it gains is the scale
     double[] scale = likelihood(posterior, RADIO.size() + 1);
     for (int set = 0; set <= RADIO.size(); set++) {
@@ -129,34 +131,7 @@ class SilenceTest {
   }
 
   private static Cause certain(Cause cause) {
-    return new Cause(
-        cause.id(),
-        cause.title(),
-        cause.branch(),
-        1 - 1e-12,
-        cause.onset(),
-        cause.effects(),
-        cause.clearsOn(),
-        cause.mechanism(),
-        cause.signature(),
-        cause.sources());
-  }
-
-  private static DiagnosisInput with(DiagnosisInput input, List<Entry> evidence) {
-    return new DiagnosisInput(
-        input.separation(),
-        input.now(),
-        input.end(),
-        input.body(),
-        input.beacons(),
-        input.receiver(),
-        input.candidates(),
-        input.stations(),
-        input.causes(),
-        evidence,
-        input.earth(),
-        input.bodiesPerSet(),
-        input.seed());
+    return Certain.cause(cause, Certain.CERTAIN, cause.onset());
   }
 
   private static DiagnosisInput input(double tumble, List<Cause> causes) {

@@ -37,38 +37,15 @@ class TrialTest {
             .filter(cause -> List.of("transmitter_dead", "charge_path").contains(cause.id()))
             .map(TrialTest::likely)
             .toList();
-    return new Mission(
-        demo.name(),
-        demo.separation(),
-        demo.now(),
-        demo.massKg(),
-        demo.areaSquareMeters(),
-        demo.body(),
-        demo.tumbleDegPerSecond(),
-        demo.beacons(),
-        demo.receiver(),
-        List.of(new OrbitSource(first.sets(), first.alongTrack(), Map.of("97311", 1.0))),
-        demo.stations().subList(0, 1),
-        demo.crewHoursPerWeek(),
-        causes,
-        demo.tree(),
-        demo.procedures(),
-        demo.hazardLimit(),
-        demo.warnings());
+    return demo.with(causes, demo.procedures())
+        .elsewhere(
+            demo.name(),
+            List.of(new OrbitSource(first.sets(), first.alongTrack(), Map.of("97311", 1.0))),
+            demo.stations().subList(0, 1));
   }
 
   private static Cause likely(Cause cause) {
-    return new Cause(
-        cause.id(),
-        cause.title(),
-        cause.branch(),
-        0.7,
-        Cause.Onset.SEPARATION,
-        cause.effects(),
-        cause.clearsOn(),
-        cause.mechanism(),
-        cause.signature(),
-        cause.sources());
+    return Certain.cause(cause, 0.7, Cause.Onset.SEPARATION);
   }
 
   private static Trial trial(int campaigns, long seed) {

@@ -12,6 +12,7 @@ import hark.orbit.EarthModel;
 import hark.plan.PlanSettings;
 import hark.plan.Procedure;
 import hark.power.OnboardCommand;
+import hark.trial.campaign.Certain;
 import hark.trial.campaign.Settings;
 import hark.trial.campaign.Truth;
 import java.util.Arrays;
@@ -32,45 +33,22 @@ class CraftTest {
     List<Cause> causes =
         mission.causes().stream()
             .filter(each -> each.id().equals(cause))
-            .map(CraftTest::certain)
+            .map(each -> Certain.cause(each, Certain.CERTAIN, Cause.Onset.SEPARATION))
             .toList();
-    Mission only =
-        new Mission(
-            mission.name(),
-            mission.separation(),
-            mission.now(),
-            mission.massKg(),
-            mission.areaSquareMeters(),
-            mission.body(),
-            mission.tumbleDegPerSecond(),
-            mission.beacons(),
-            mission.receiver(),
-            mission.sources(),
-            mission.stations(),
-            mission.crewHoursPerWeek(),
-            causes,
-            mission.tree(),
-            mission.procedures(),
-            mission.hazardLimit(),
-            mission.warnings());
+    Mission only = mission.with(causes, mission.procedures());
     FollowSettings settings =
         new FollowSettings(
-            1, 2, 1, Settings.Kind.SAME, 60, 5, List.of(Rule.EVERY), Set.of(), 0, PlanSettings.Rule.COVER);
+            1,
+            2,
+            1,
+            Settings.Kind.SAME,
+            60,
+            5,
+            List.of(Rule.EVERY),
+            Set.of(),
+            0,
+            PlanSettings.Rule.COVER);
     return Scene.of(only, "test", settings, EarthModel.bundled());
-  }
-
-  private static Cause certain(Cause cause) {
-    return new Cause(
-        cause.id(),
-        cause.title(),
-        cause.branch(),
-        1 - 1e-12,
-        Cause.Onset.SEPARATION,
-        cause.effects(),
-        cause.clearsOn(),
-        cause.mechanism(),
-        cause.signature(),
-        cause.sources());
   }
 
   /** Sends a command in every window until it is received; the number of the window, or −1. */

@@ -8,6 +8,7 @@ import hark.mission.Missions;
 import hark.mission.ResourceFolder;
 import hark.orbit.EarthModel;
 import hark.plan.PlanSettings;
+import hark.plan.Procedure;
 import hark.trial.campaign.Settings;
 import hark.trial.score.FollowReport;
 import hark.trial.score.FollowText;
@@ -33,7 +34,17 @@ class FollowTrialTest {
 
   private static FollowTrial trial(Mission mission, int campaigns, double hours, List<Rule> rules) {
     FollowSettings settings =
-        new FollowSettings(campaigns, 8, 3, Settings.Kind.SAME, 60, hours, rules, Set.of(), 48, PlanSettings.Rule.COVER);
+        new FollowSettings(
+            campaigns,
+            8,
+            3,
+            Settings.Kind.SAME,
+            60,
+            hours,
+            rules,
+            Set.of(),
+            48,
+            PlanSettings.Rule.COVER);
     return new FollowTrial(mission, settings, EarthModel.bundled());
   }
 
@@ -61,10 +72,9 @@ class FollowTrialTest {
   /** A checklist of one item is no checklist: both rules must fare the same to the last digit. */
   @Test
   void rulesThatDoTheSameMeetTheSame() {
-    Mission plain =
-        with(
-            DEMO,
-            DEMO.procedures().stream().filter(p -> p.id().equals("listen-as-planned")).toList());
+    List<Procedure> one =
+        DEMO.procedures().stream().filter(p -> p.id().equals("listen-as-planned")).toList();
+    Mission plain = DEMO.with(DEMO.causes(), one);
     List<Rule> both = List.of(Rule.EVERY, Rule.ROTATION);
     for (Followed each : run(trial(plain, 4, 10, both), 2)) {
       RuleRun every = each.of("every");
@@ -94,26 +104,5 @@ class FollowTrialTest {
     RuleRun plan = all.get(0).of("hark");
     assertTrue(plan.sittings() > 0, plan.toString());
     assertTrue(text(trial, all).contains("\"other\" : \"every\""));
-  }
-
-  private static Mission with(Mission mission, List<hark.plan.Procedure> procedures) {
-    return new Mission(
-        mission.name(),
-        mission.separation(),
-        mission.now(),
-        mission.massKg(),
-        mission.areaSquareMeters(),
-        mission.body(),
-        mission.tumbleDegPerSecond(),
-        mission.beacons(),
-        mission.receiver(),
-        mission.sources(),
-        mission.stations(),
-        mission.crewHoursPerWeek(),
-        mission.causes(),
-        mission.tree(),
-        procedures,
-        mission.hazardLimit(),
-        mission.warnings());
   }
 }
