@@ -11,6 +11,7 @@ import { freshState } from './model/state.js';
 import { listenForWords } from './shell/gloss.js';
 import { listenToKeys, showKeys } from './shell/keys.js';
 import { measure } from './shell/measure.js';
+import { wireGuide } from './shell/guide.js';
 import { wireRouter } from './shell/router.js';
 import { frame } from './view/page.js';
 
@@ -23,7 +24,8 @@ const WORKING = 'Working the numbers again…';
 const s = freshState();
 const log = wireLog(s, draw);
 const outbox = wireOutbox(s, draw);
-const act = { theme, keys: log.keys, showKeys, drop: outbox.drop, clock };
+const guide = wireGuide(s, draw);
+const act = { theme, keys: log.keys, showKeys, drop: outbox.drop, clock, guide: guide.show, guideAgain: guide.again };
 const router = wireRouter({ s, draw, act, log, put: outbox.put });
 let received = Date.now();
 let drawing = false;

@@ -16,16 +16,16 @@
  *   shown: Record<string, string>, before: Record<string, string>,
  *   farAhead: {look: import('./types.js').LongLook|null, asked: boolean, problems: import('./types.js').Problem[]},
  *   view: string, rest: string, unopened: string,
- *   waiting: Waiting[], lost: number,
+ *   waiting: Waiting[], lost: number, guide: number,
  *   energy: import('./energystate.js').EnergyState}} State
  *
  * `shown` collects the figures as they are drawn, `before` those of the former revision, so that
  * what changed can be marked. `view` is the hash of the page looked at, `rest` what stands behind a
  * slash, `unopened` why the page could not be fetched, or empty; `lost` since when the server
- * has not answered, 0 while it does.
+ * has not answered, 0 while it does; `guide` the step of a first visit, 0 for none.
  *
  * @typedef {{theme: (id: string) => void, keys: (on: boolean) => void, showKeys: () => void,
- *   drop: (token: string) => void, clock: (wish: {held?: boolean, speed?: number, to?: string}) => void}} ShellActions
+ *   drop: (token: string) => void, guide: (step: number) => void, guideAgain: () => void, clock: (wish: {held?: boolean, speed?: number, to?: string}) => void}} ShellActions
  * @typedef {{kind: (kind: string) => void, window: (id: string) => void, value: (key: string, value: string) => void,
  *   keys: (on: boolean) => void, send: () => void}} LogActions
  * @typedef {{turn: (days: number) => void, select: (id: string) => void, allWindows: (all: boolean) => void,
@@ -39,5 +39,5 @@ export const freshState = () => ({
   opened: new Set(), procedures: new Map(), skies: new Map(), loggable: [], problems: [], sending: false,
   draft: { kind: 'nothing-heard', window: '', values: { who: localStorage.getItem('hark.who') ?? '' } },
   keysOn: localStorage.getItem('hark.keys') !== 'off', shown: {}, before: {},
-  farAhead: { look: null, asked: false, problems: [] }, view: '', rest: '', unopened: '', waiting: [], lost: 0, energy: /** @type {any} */ (undefined),
+  farAhead: { look: null, asked: false, problems: [] }, view: '', rest: '', unopened: '', waiting: [], lost: 0, guide: 0, energy: /** @type {any} */ (undefined),
 });

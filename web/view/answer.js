@@ -14,7 +14,7 @@ const CLOSE = 10 * MINUTE;
 export function answer(s) {
   const h = s.page.assessment.headline;
   return html`
-    <section class="answer">
+    <section class="answer" data-step="1">
       <h1>${kept(running(h, s))}${h.caution ? html` <em class=${h.caution.length > SHORT ? 'long' : ''}>${h.caution}</em>` : ''}</h1>
       <p class="unseen" aria-live="polite" aria-atomic="true">${h.action} ${h.caution}</p>
       <p class="why">${kept(h.why)}</p>

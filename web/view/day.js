@@ -18,7 +18,7 @@ export function dayView(s, act) {
   const last = Math.max(0, Math.ceil(a.horizonDays) - 1);
   const selected = shownWindow(s);
   return html`
-    <section class="axis">
+    <section class="axis" data-step="3">
       <div class="heading">
         <h2>${s.dayShift === 0 ? 'The next day' : `From ${dayClock(from)}`}</h2>
         <div class="turn">

@@ -15,7 +15,7 @@ export function facts(s) {
   const rising = w.geometry[0] ? `, rising ${degrees(w.geometry[0].aosAzimuthDeg)}` : '';
   const wait = ms(w.aos) - s.now;
   return html`
-    <dl class="facts">
+    <dl class="facts" data-step="2">
       ${fact(`${clockSeconds(w.aos)}, ${degrees(w.maxElevationDeg)}`, `${w.station}${rising}, ${wait > HOUR ? `in ${span(wait)}` : wait > 0 ? `in ${countdown(wait)}` : `now, ${countdown(ms(w.los) - s.now)} left`}`, s, 'window')}
       ${fact(percentError(w.beaconOn, w.beaconOnError), term('beacon-on'), s, 'beacon')}
       ${option ? fact(percentError(option.heardThisPass, option.heardThisPassError), term('heard'), s, 'heard') : ''}

@@ -15,7 +15,7 @@ export function fits(s) {
   const max = scaleEnd(Math.max(...large.flatMap((r) => [r.prior, r.now + r.error]), 0.1));
   const width = s.widths.movement || 300;
   return html`
-    <section class="fits">
+    <section class="fits" data-step="4">
       <h2>What still fits</h2>
       <p class="legend">Hollow: where we began. Filled: where we are. Thick stroke: standard error of the sampling; its figure stands behind ± from
         half a point on. Bracket: with half and with double the prior. The small end is stretched.</p>

@@ -15,6 +15,7 @@ export const keySheet = (s, keys, act) => html`
   <dialog id="keys" aria-labelledby="keys-title">
     <div class="heading"><h2 id="keys-title">Keys</h2><form method="dialog"><button>close</button></form></div>
     <label class="switch-keys"><input type="checkbox" .checked=${s.keysOn} @change=${() => act.keys(!s.keysOn)}> keys are on</label>
+    <button type="button" class="guide-again" @click=${act.guideAgain}>the first visit again</button>
     ${keys.length === 0 ? '' : html`<h3>On this page</h3><dl class="keys-list">${keys.map(line)}</dl>`}
     <h3>Everywhere</h3>
     <dl class="keys-list">

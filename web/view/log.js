@@ -19,7 +19,7 @@ export const OTHER = 'other';
 export function log(s, act) {
   const form = formOf(s.draft.kind);
   return html`
-    <section class="log" aria-labelledby="log-title">
+    <section class="log" data-step="5" aria-labelledby="log-title">
       <h2 id="log-title">Write down what happened</h2>
       <form novalidate @submit=${(/** @type {Event} */ e) => { e.preventDefault(); act.send(); }}>
         <fieldset class="kinds"><legend class="unseen">What happened</legend>

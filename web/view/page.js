@@ -1,5 +1,6 @@
 // @ts-check
 import { html } from 'lit-html';
+import { guide } from './guide.js';
 import { keySheet } from './keysheet.js';
 import { masthead } from './masthead.js';
 import { nav } from './nav.js';
@@ -16,6 +17,7 @@ export const frame = (s, page, act) => html`
   ${s.unopened ? html`<main><h1>This page is not here yet.</h1><p class="why" role="alert">${s.unopened}</p></main>`
     : page ? page.draw() : html`<main><p class="waiting" role="status">Fetching the page…</p></main>`}
   ${footer(s, act)}
+  ${guide(s, act.guide)}
   ${keySheet(s, page?.keys?.() ?? [], act)}`;
 
 /** @param {State} s @param {import('../model/state.js').ShellActions} act */

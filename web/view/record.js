@@ -15,7 +15,7 @@ export function record(s) {
   return html`
     <section class="record">
       <h2>The record</h2>
-      ${last.length === 0 ? html`<p>Nothing is recorded yet.</p>` : html`<ol class="plain">${last.slice(0, SHOWN).map(line)}</ol>`}
+      ${last.length === 0 ? html`<p>Nothing is recorded yet; the first entry begins the record.</p>` : html`<ol class="plain">${last.slice(0, SHOWN).map(line)}</ol>`}
       ${last.length > SHOWN ? html`<details><summary>${last.length - SHOWN} before these</summary><ol class="plain">${last.slice(SHOWN).map(line)}</ol></details>` : ''}
     </section>`;
 }

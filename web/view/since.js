@@ -13,7 +13,7 @@ const EARLIER = 5;
 export function since(s) {
   const evidence = [...s.page.assessment.evidence].sort((x, y) => x.entry - y.entry);
   const last = evidence.pop();
-  if (!last) return html`<section><h2>Since the last entry</h2><p>Nothing is recorded yet.</p></section>`;
+  if (!last) return html`<section><h2>Since the last entry</h2><p>Nothing is recorded yet. Begin with the last pass anybody sat through, heard or not: <a href="#log-title">write it down</a>, or <code>hark log</code>. Each entry then stands here with what it moved.</p></section>`;
   return html`
     <section class="since">
       <h2>Since the last entry</h2>

@@ -42,11 +42,21 @@ final class BrowserSession implements AutoCloseable {
                     .setArgs(FLAGS));
   }
 
-  /** A page of a size, opened and drawn. */
+  /** A page of a size, opened and drawn, for somebody who has been there before. */
   Visit open(URI address, int width, int height, ColorScheme scheme) {
+    return open(address, width, height, scheme, "localStorage.setItem('hark.visited', 'yes')");
+  }
+
+  /** The same for somebody who comes for the first time. */
+  Visit firstVisit(URI address, int width, int height) {
+    return open(address, width, height, ColorScheme.LIGHT, "");
+  }
+
+  private Visit open(URI address, int width, int height, ColorScheme scheme, String before) {
     BrowserContext context =
         browser.newContext(
             new Browser.NewContextOptions().setViewportSize(width, height).setColorScheme(scheme));
+    context.addInitScript(before);
     Page page = context.newPage();
     Visit visit = new Visit(page, new ArrayList<>(), new ArrayList<>());
     page.onRequest(request -> visit.requests.add(request.url()));

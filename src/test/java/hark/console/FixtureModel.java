@@ -30,6 +30,7 @@ final class FixtureModel implements ConsoleModel {
 
   private static final int SILENT = 12;
 
+  private boolean bare;
   private final List<Entry> entries = new ArrayList<>();
   private final Map<String, Integer> delivered = new java.util.concurrent.ConcurrentHashMap<>();
   private final AtomicReference<RuntimeException> failure = new AtomicReference<>();
@@ -46,6 +47,14 @@ final class FixtureModel implements ConsoleModel {
   /** The same under the clock of a rehearsal. */
   static FixtureModel rehearsed(Rehearsal clock) {
     return new FixtureModel(false, Optional.of(clock));
+  }
+
+  /** A mission of which nothing is written down and that no station sees. */
+  static FixtureModel bare() {
+    FixtureModel model = new FixtureModel(true);
+    model.entries.clear();
+    model.bare = true;
+    return model;
   }
 
   private FixtureModel(boolean ownClock, Optional<Rehearsal> rehearsal) {
@@ -125,6 +134,9 @@ final class FixtureModel implements ConsoleModel {
     if (broken != null) {
       throw broken;
     }
+    if (bare) {
+      return new Answer(nothingKnown(), Optional.of(energy));
+    }
     int more = entries().size() - 3 - SILENT;
     Assessment base = AssessmentFixture.sandpiper().build();
     Assessment assessment =
@@ -140,6 +152,16 @@ final class FixtureModel implements ConsoleModel {
         Optional.of(energy),
         Optional.empty(),
         Optional.of(ReviewCaseFixture::sandpiper));
+  }
+
+  private static Assessment nothingKnown() {
+    return AssessmentFixture.sandpiper()
+        .windows(List.of())
+        .evidence(List.of())
+        .plan(new Assessment.Plan(List.of(), 0, 0, 0, Double.NaN))
+        .goingOn(List.of())
+        .silence(new Assessment.Silence(Optional.empty(), 0))
+        .build();
   }
 
   @Override
@@ -163,6 +185,9 @@ final class FixtureModel implements ConsoleModel {
 
   @Override
   public List<PastWindow> pastWindows() {
+    if (bare) {
+      return List.of();
+    }
     return List.of(
         new PastWindow("Fen Hill", at("2026-11-14T07:41:00Z"), at("2026-11-14T07:50:00Z"), 41),
         new PastWindow("Quay", at("2026-11-13T20:12:30Z"), at("2026-11-13T20:21:00Z"), 55));
