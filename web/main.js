@@ -104,4 +104,10 @@ listenToKeys(s, router.page);
 listenForWords();
 router.go();
 new ResizeObserver(() => { if (measure(root, s.widths)) draw(); }).observe(root);
-setInterval(() => { if (s.page && s.page.clock.pace > 0 && (s.page.clock.pace > 1 || Date.now() % TICK_MS < QUICK_MS)) draw(); }, QUICK_MS);
+let second = 0;
+setInterval(() => {
+  const now = Math.floor(Date.now() / TICK_MS);
+  if (!s.page || s.page.clock.pace === 0 || (s.page.clock.pace <= 1 && now === second)) return;
+  second = now;
+  draw();
+}, QUICK_MS);

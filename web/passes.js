@@ -14,7 +14,7 @@ const STROKE_PX = 6;
 /** @param {import('./model/shell.js').Shell} shell @returns {import('./model/shell.js').Page} */
 export function page({ s, draw }) {
   /** @type {PassesState} */
-  const mine = { span: [0, 0], days: FIRST_DAYS, filter: { station: '', plannedOnly: false }, order: { column: 'aos', down: false }, calendar: true };
+  const mine = { span: [0, 0], days: FIRST_DAYS, filter: { station: '', plannedOnly: false }, order: { column: 'aos', down: false } };
   let revision = 0;
 
   const room = () => whole(s.page.assessment);

@@ -13,7 +13,6 @@ import { drawSunlight, sunlit } from './sunlight.js';
 const NARROW = 620;
 const TOP = 14;
 const HEAD = 16;
-const REED = 58;
 const CHANCE = 30;
 const LANE_GAP = 12;
 const FOOT = 36;
@@ -35,7 +34,8 @@ export function drawRibbon({ a, windows, span, width, now }) {
   const left = narrow ? 8 : 92;
   const right = width - 10;
   const stations = stationsOf(a.windows);
-  const lane = HEAD + REED + CHANCE + LANE_GAP;
+  const tall = width < NARROW ? 58 : Math.round(Math.min(96, Math.max(58, width / 16)));
+  const lane = HEAD + tall + CHANCE + LANE_GAP;
   const height = TOP + stations.length * lane + FOOT;
   const x = linear(span, [left, right]);
   const most = Math.max(0.1, ...a.windows.map((w) => w.beaconOn));
@@ -45,16 +45,16 @@ export function drawRibbon({ a, windows, span, width, now }) {
       <clipPath id="ribbon-room"><rect x=${left} y="0" width=${right - left} height=${height}></rect></clipPath>
       ${x(span[0] + ORBIT) - left >= LEAST_ORBIT_PX ? svg`<g clip-path="url(#ribbon-room)">${drawSunlight(sunlit(a.shadows, span), x, TOP, height - FOOT)}</g>` : ''}
       ${ticks(span, x, height - FOOT, width)}
-      ${stations.map((station, i) => laneOf(station, windows.filter((w) => w.station === station), TOP + i * lane, { x, left, right, most, narrow }))}
+      ${stations.map((station, i) => laneOf(station, windows.filter((w) => w.station === station), TOP + i * lane, { x, left, right, most, narrow, tall }))}
       ${now > span[0] && now < span[1] ? svg`<g class="now"><line x1=${px(x(now))} x2=${px(x(now))} y1=${TOP} y2=${height - FOOT}></line></g>` : ''}`}
     </svg>`;
 }
 
-/** @typedef {{x: (t: number) => number, left: number, right: number, most: number, narrow: boolean}} Room */
+/** @typedef {{x: (t: number) => number, left: number, right: number, most: number, narrow: boolean, tall: number}} Room */
 
 /** @param {string} station @param {Window[]} windows @param {number} top @param {Room} room */
-function laneOf(station, windows, top, { x, left, right, most, narrow }) {
-  const ground = top + HEAD + REED;
+function laneOf(station, windows, top, { x, left, right, most, narrow, tall }) {
+  const ground = top + HEAD + tall;
   const floor = ground + CHANCE;
   const y = linear([0, 90], [ground, top + HEAD]);
   const share = linear([0, most], [floor, ground + 5]);

@@ -8,7 +8,7 @@
  *   speed: number, pace: number}} Clock
  * @typedef {{procedure: string, title: string, heardThisPass: number, heardThisPassError: number,
  *   heardByHorizon: number, informationBits: number, costHours: number, hazard: number,
- *   reach: number|null, rank: number, why: string}} Option
+ *   reach: number|null, rank: number, why: string, cautions?: string[]}} Option
  * @typedef {{object: string, aos: string, culmination: string, los: string, maxElevationDeg: number,
  *   aosAzimuthDeg: number, culminationAzimuthDeg: number, losAzimuthDeg: number}} Geometry
  * @typedef {{id: string, station: string, aos: string, culmination: string, los: string,

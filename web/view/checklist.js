@@ -8,16 +8,20 @@ import { unsafeHTML } from 'lit-html/directives/unsafe-html.js';
 export function checklist(p, w, act) {
   const of = p.steps;
   return html`
-    <section class="checklist" aria-labelledby="pass-steps">
+    <section class="pass-steps" aria-labelledby="pass-steps">
       <div class="heading"><h2 id="pass-steps">${of?.title ?? 'The procedure'}</h2>
         <button type="button" class="print" @click=${act.print}>print the pass sheet</button></div>
       <label class="choose">Procedure <select @change=${(/** @type {Event} */ e) => act.choose(/** @type {HTMLSelectElement} */ (e.target).value)}>
         ${[...w.options].sort((a, b) => a.rank - b.rank).map((o) => html`<option value=${o.procedure} ?selected=${o.procedure === p.procedure}>${o.title}${o.procedure === w.planned ? ' (planned)' : ''}</option>`)}</select></label>
       ${!of ? html`<p class="soft">Fetching it…</p>` : html`
+        ${plain('In this window', w.options.find((o) => o.procedure === p.procedure)?.cautions ?? [])}
         ${lines('Cautions', 'cautions', of.cautions)}${lines('Not if', 'forbidden', of.forbiddenIf)}
         ${of.sections.map((part, i) => section(part, i, p, act))}`}
     </section>`;
 }
+
+/** @param {string} title @param {string[]} list plain words */
+const plain = (title, list) => list.length === 0 ? '' : html`<div class="cautions"><h3>${title}</h3><ul>${list.map((line) => html`<li>${line}</li>`)}</ul></div>`;
 
 /** @param {string} title @param {string} kind @param {string[]} list */
 const lines = (title, kind, list) => list.length === 0 ? '' : html`
@@ -26,7 +30,7 @@ const lines = (title, kind, list) => list.length === 0 ? '' : html`
 /** @param {import('../api/pass.js').Steps['sections'][0]} part @param {number} i @param {PassState} p @param {PassActions} act */
 function section(part, i, p, act) {
   if (part.steps.length === 0) {
-    return html`<details class="part" ?open=${/precondition|stop/i.test(part.title)}><summary>${part.title || 'About it'}</summary><div class="steps">${unsafeHTML(part.html)}</div></details>`;
+    return html`<details class="pass-part" ?open=${/precondition|stop/i.test(part.title)}><summary>${part.title || 'About it'}</summary><div class="steps">${unsafeHTML(part.html)}</div></details>`;
   }
   return html`<h3>${part.title}</h3>${part.html ? html`<div class="steps">${unsafeHTML(part.html)}</div>` : ''}
     <ol class="ticks-list">${part.steps.map((step, n) => {

@@ -16,7 +16,7 @@ export function leading(s) {
   const moved = last ? movers(a, last.bits, 1)[0] : undefined;
   const there = PAGES.some((p) => p.hash === 'causes');
   return html`<p class="leading"><span class="soft">Most likely</span> ${first.map((r, i) => html`${i ? html` <span class="soft">·</span> ` : ''}<span class="one-cause">${
-    there && r.cause ? html`<a href=${`#causes/${r.id}`}>${lower(r.title)}</a>` : lower(r.title)} ${percentError(r.now, r.error)}</span>`)}</p>
+    there && r.cause ? html`<a href=${`#cause/${encodeURIComponent(r.id)}`}>${lower(r.title)}</a>` : lower(r.title)} ${percentError(r.now, r.error)}</span>`)}</p>
     ${last ? html`<p class="leading"><span class="soft">Entry ${last.entry}</span> ${last.title}${moved ? html`<span class="soft">: ${moved.title} ${moved.bits < 0 ? 'down' : 'up'} ${bits(moved.bits)}</span>` : html`<span class="soft">: it moved nothing by as much as 0.1 bit</span>`}</p>`
       : html`<p class="leading"><span class="soft">Nothing is recorded yet: these are the chances before any evidence.</span></p>`}`;
 }

@@ -35,7 +35,7 @@ export function passesMain(s, p, act) {
           <label>station <select @change=${(/** @type {Event} */ e) => act.station(/** @type {HTMLSelectElement} */ (e.target).value)}>
             <option value="">all</option>${stationsOf(a.windows).map((name) => html`<option value=${name} ?selected=${name === p.filter.station}>${name}</option>`)}</select></label>
           <label><input type="checkbox" .checked=${p.filter.plannedOnly} @change=${() => act.plannedOnly(!p.filter.plannedOnly)}> planned only</label>
-          <a href="/api/passes.csv" download>CSV</a>${p.calendar ? html` <a href="/api/passes.ics" download>calendar</a>` : ''}
+          <a href="/api/passes.csv" download>CSV</a> <a href="/api/passes.ics" download>calendar of the plan</a>
         </div>
       </div>
       <div class="ribbon-canvas" data-measure="ribbon" id="passes-ribbon">${guard([a, p.span[0], p.span[1], s.widths.ribbon, p.filter.station, p.filter.plannedOnly, minute],

@@ -13,7 +13,7 @@ export function passSheet(s, p, data, track, w) {
   times.push(ms(w.los));
   const beacon = data.beacons[0];
   return html`
-    <details class="sheet" id="pass-sheet"><summary>the pass in steps of half a minute</summary>
+    <details class="pass-sheet" id="pass-sheet"><summary>the pass in steps of half a minute</summary>
       <div class="scroll" tabindex="0" role="region" aria-label="Pointing and tuning every half minute"><table>
         <caption class="on-paper">${s.page.assessment.mission}, ${w.station}, ${date(w.aos)}, object ${track.object}. Written ${date(s.now)} ${clockSeconds(s.now)}.</caption>
         <thead><tr><th scope="col">UTC</th><th scope="col">azimuth</th><th scope="col">elevation</th><th scope="col">range</th>

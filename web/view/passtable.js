@@ -35,5 +35,5 @@ function row(w, now) {
     <td>${w.station}${w.unattended ? ' · unattended' : ''}</td><td>${degrees(w.maxElevationDeg)}</td><td>${percentError(w.beaconOn, w.beaconOnError)}</td>
     <td>${o ? percentError(o.heardThisPass, o.heardThisPassError) : percent(0)}</td><td>${percentRange(w.socP25, w.socP75)}</td>
     <td>${sun < 0 ? 'shadow' : `${sun} min`}</td><td>${o ? hours(o.costHours) : ''}</td>
-    <td class="do">${w.planned ? html`<b>${o?.title}</b>` : html`<span class="soft">${w.notAvailable ? w.notAvailable : `not planned; best: ${o?.title ?? '–'}`}</span>`}</td></tr>`;
+    <td class="pass-do">${w.planned ? html`<b>${o?.title}</b>` : html`<span class="soft">${w.notAvailable ? w.notAvailable : `not planned; best: ${o?.title ?? '–'}`}</span>`}</td></tr>`;
 }

@@ -1,8 +1,6 @@
 package hark.cli;
 
-import hark.assessment.Assessment;
 import hark.document.PassCalendar;
-import hark.plan.Procedure;
 import hark.station.Pass;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -11,7 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
-/** Turns passes, or the windows of an assessment, into entries of a calendar. */
+/** Turns passes into entries of a calendar. */
 final class CalendarEvents {
   private static final Comparator<Pass> BY_STATION =
       Comparator.comparing(Pass::site).thenComparing(Pass::aos);
@@ -59,48 +57,5 @@ final class CalendarEvents {
         + pass.aos().truncatedTo(ChronoUnit.SECONDS)
         + " to "
         + pass.los().truncatedTo(ChronoUnit.SECONDS);
-  }
-
-  /** The windows in which the plan does something. */
-  static List<PassCalendar.Event> ofPlan(Assessment assessment, List<Procedure> procedures) {
-    return assessment.windows().stream()
-        .filter(window -> window.planned().isPresent())
-        .map(window -> event(window, procedures))
-        .toList();
-  }
-
-  private static PassCalendar.Event event(Assessment.Window window, List<Procedure> procedures) {
-    String id = window.planned().orElseThrow();
-    String title =
-        procedures.stream()
-            .filter(procedure -> procedure.id().equals(id))
-            .map(Procedure::title)
-            .findFirst()
-            .orElse(id);
-    String why =
-        window.options().stream()
-            .filter(option -> option.procedure().equals(id))
-            .map(Assessment.Option::why)
-            .findFirst()
-            .orElse("");
-    return new PassCalendar.Event(
-        window.id(),
-        window.station(),
-        window.geometry().stream()
-            .map(Assessment.Geometry::aos)
-            .min(Comparator.naturalOrder())
-            .orElse(window.aos()),
-        window.geometry().stream()
-            .map(Assessment.Geometry::los)
-            .max(Comparator.naturalOrder())
-            .orElse(window.los()),
-        String.format(
-            Locale.ROOT,
-            "%s: %s (pass up to %.0f°)",
-            window.station(),
-            title,
-            window.maxElevationDeg()),
-        why,
-        true);
   }
 }

@@ -6,6 +6,7 @@ import hark.assessment.Assessor;
 import hark.cli.SkyQuestion.Place;
 import hark.cli.TableWriter.Column;
 import hark.document.PassCalendar;
+import hark.document.PlanEvents;
 import hark.orbit.Trajectory;
 import hark.station.Pass;
 import hark.station.Passes;
@@ -103,8 +104,7 @@ final class PassesCommand implements Callable<Integer> {
     Instant now = record.now(Main.of(spec).clock());
     Assessment assessment =
         Assessor.assess(record.mission(), record.entries(), AssessmentRequest.at(now), sky.earth());
-    List<PassCalendar.Event> events =
-        CalendarEvents.ofPlan(assessment, record.mission().procedures());
+    List<PassCalendar.Event> events = PlanEvents.of(assessment);
     return PassCalendar.of(events, now);
   }
 

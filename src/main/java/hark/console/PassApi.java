@@ -1,9 +1,13 @@
 package hark.console;
 
+import hark.assessment.Assessment;
 import hark.assessment.Assessment.ProcedureView;
 import hark.assessment.Assessment.Window;
+import hark.document.PassCalendar;
+import hark.document.PlanEvents;
 import hark.document.WindowTable;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** What the page asks to sit through a pass: where to point, what to do. */
 final class PassApi {
@@ -19,7 +23,11 @@ final class PassApi {
   Routes into(Routes routes) {
     return routes
         .on("GET", "/api/windows/{id}/pass", (path, body) -> pass(path.get("id")))
-        .on("GET", "/api/passes.csv", (path, body) -> table())
+        .on("GET", "/api/passes.csv", (path, body) -> file("text/csv", "csv", WindowTable::csv))
+        .on(
+            "GET",
+            "/api/passes.ics",
+            (path, body) -> file("text/calendar", "ics", PassApi::calendar))
         .on("GET", "/api/procedures/{id}/steps", (path, body) -> steps(path.get("id")));
   }
 
@@ -41,14 +49,18 @@ final class PassApi {
                     "it may be over; passes that are over stand in the record"));
   }
 
-  private Reply table() {
+  private Reply file(String type, String ending, Function<Assessment, String> form) {
     return revisions
         .current()
         .map(
             now ->
                 Reply.file(
-                    "text/csv;charset=utf-8", "passes.csv", WindowTable.csv(now.assessment())))
+                    type + ";charset=utf-8", "passes." + ending, form.apply(now.assessment())))
         .orElseGet(() -> Reply.problem(503, "the first answer is not there yet", "", ""));
+  }
+
+  private static String calendar(Assessment assessment) {
+    return PassCalendar.of(PlanEvents.of(assessment), assessment.now());
   }
 
   private Reply steps(String id) {

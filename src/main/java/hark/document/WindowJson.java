@@ -24,6 +24,7 @@ final class WindowJson {
     AssessmentJson.array(out, "options", window.options(), WindowJson::option);
     out.number("minutesSinceSunrise", window.minutesSinceSunrise());
     out.node().put("unattended", window.unattended());
+    out.text("notAvailable", window.notAvailable());
   }
 
   /** As a row of {@code hark passes}. */
@@ -53,5 +54,6 @@ final class WindowJson {
     out.text("why", option.why());
     out.text("title", option.title());
     out.number("reach", option.reach().orElse(Double.NaN));
+    option.cautions().forEach(out.node().putArray("cautions")::add);
   }
 }

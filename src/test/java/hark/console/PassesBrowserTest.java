@@ -140,6 +140,17 @@ class PassesBrowserTest {
   }
 
   @Test
+  void thePlanIsTakenAwayAsACalendar() throws Exception {
+    Download download =
+        page.waitForDownload(() -> page.locator("a[href='/api/passes.ics']").click());
+    String text = Files.readString(download.path());
+    int planned = page.locator(".pass-table tr.planned").count();
+    assertEquals(planned, text.split("BEGIN:VEVENT", -1).length - 1);
+    // RFC 5545, 3.3.5: UTC with a Z, no separators.
+    assertTrue(text.contains("DTSTART:20261114T104220Z"), text);
+  }
+
+  @Test
   void hundredsOfPassesAreDrawnAtOnce() {
     Object millis =
         page.evaluate(
