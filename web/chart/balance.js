@@ -57,3 +57,16 @@ function place(o, x) {
   const width = Math.min(28, Math.max(2, whole * 0.62));
   return [px(x(ms(o.orbitStart)) + (whole - width) / 2), px(width)];
 }
+
+const LABEL_ROOM = 11;
+
+/** Names of the broken lines at their end; one for both where they lie close. @param {Orbit[]} orbits @param {number} x @param {(wh: number) => number} y */
+export function nameNeeds(orbits, x, y) {
+  const last = orbits[orbits.length - 1];
+  if (!last) return svg``;
+  const [nominal, safe] = [y(last.nominalWh), y(last.safeWh)];
+  const name = (/** @type {string} */ text, /** @type {number} */ at) => svg`<text x=${x} y=${px(at)} text-anchor="end">${text}</text>`;
+  return svg`<g class="names" aria-hidden="true">${Math.abs(safe - nominal) < LABEL_ROOM
+    ? name('safe, nominal', Math.min(safe, nominal) - 3)
+    : svg`${name('nominal', nominal - 3)}${name('safe', safe - 3)}`}</g>`;
+}

@@ -2,7 +2,7 @@
 import { html, svg } from 'lit-html';
 import { nearestIndex } from '../model/energy.js';
 import { DAY, HOUR, clock, day, ms } from '../model/time.js';
-import { balanceScale, drawBalance } from './balance.js';
+import { balanceScale, drawBalance, nameNeeds } from './balance.js';
 import { drawFan, line, within } from './fan.js';
 import { linear, px } from './scale.js';
 import { drawShares, nameShares, patterns } from './shares.js';
@@ -63,6 +63,7 @@ export function drawEnergy(p) {
         ${drawBalance(p.data.balance.filter(inside), (p.other?.whatIfBalance ?? []).filter(inside), x, wh.y)}
       </g>
       ${nameShares(points, l.right - 6, share)}
+      ${nameNeeds(p.data.balance.filter(inside), l.right - 6, wh.y)}
       ${scales(p, l, soc, share, wh)}
       ${mark(p.now, 'now', p, l, x, 'now')}
       ${mark(p.at, 'cursor', p, l, x, clock(p.at))}

@@ -83,6 +83,7 @@ final class Routes extends Handler.Abstract {
   private static Reply answer(Route route, Request request, String path) {
     try {
       String body = route.method.equals("GET") ? "" : RequestBody.read(request);
+      request.addIdleTimeoutListener(timeout -> false); // an answer may take its time
       return route.action.answer(values(route, request, path), body);
     } catch (BadInput bad) {
       return Reply.problems(400, bad.problems());

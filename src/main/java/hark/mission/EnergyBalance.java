@@ -5,6 +5,7 @@ import hark.orbit.EarthModel;
 import hark.orbit.Eclipse;
 import hark.orbit.Eclipses;
 import hark.orbit.ElementSet;
+import hark.orbit.SunYear;
 import hark.orbit.Trajectory;
 import hark.power.ArrayPower;
 import hark.power.PowerModel;
@@ -29,6 +30,7 @@ record EnergyBalance(double arrayWatts, double safeWatts, double nominalWatts) {
   /** Total solar irradiance at 1 au, W/m². IAU 2015 Resolution B3. */
   static final double SOLAR_IRRADIANCE = 1361;
 
+  private static final int DAYS = 366;
   private static final Duration SPAN = Duration.ofDays(1);
 
   /** The balance of a body whose arrays see the Sun for so much of the time, 0…1. */
@@ -61,7 +63,7 @@ record EnergyBalance(double arrayWatts, double safeWatts, double nominalWatts) {
               + print(fullSun.safeWatts),
           "if that is true the battery runs flat in every season; check cell areas and loads");
     } else if (!of(model, now.get()).warned(loads, now.get(), reading)) {
-      double least = Math.min(now.get(), SunlitYear.after(set.get()).least());
+      double least = Math.min(now.get(), leastSunlit(set.get()));
       of(model, least).warnOfSeason(loads, least, reading);
     }
   }
@@ -129,6 +131,20 @@ record EnergyBalance(double arrayWatts, double safeWatts, double nominalWatts) {
       }
     }
     return Optional.ofNullable(found);
+  }
+
+  /**
+   * Least share of light over the year after an element set's epoch, 0…1; 1, which warns of nothing,
+   * where the orbit is too eccentric to tell.
+   */
+  static double leastSunlit(ElementSet set) {
+    if (set.eccentricity() > SunYear.MOST_ECCENTRIC) {
+      return 1;
+    }
+    return SunYear.of(set, EarthModel.bundled(), set.epoch(), DAYS).days().stream()
+        .mapToDouble(day -> 1 - day.eclipseFraction())
+        .min()
+        .orElse(1);
   }
 
   /** Share of a day after the epoch outside of penumbra and umbra; empty when it decays. */

@@ -69,9 +69,9 @@ class EnergyBalanceTest {
 
   @Test
   void loadsThatOnlyEclipseSeasonCannotFeedAreSaidToBeSo() {
-    SunlitYear year = SunlitYear.after(Missions.read(good).sources().get(0).sets().get(0));
-    double least =
-        EnergyBalance.of(Missions.read(good).body().typical(), year.least()).arrayWatts();
+    double share =
+        EnergyBalance.leastSunlit(Missions.read(good).sources().get(0).sets().get(0));
+    double least = EnergyBalance.of(Missions.read(good).body().typical(), share).arrayWatts();
     // with its beacon of 0.04 W just above what that season gives
     List<Problem> found = safeModeOf(Span.print(least - 0.04 + 0.002));
     assertEquals(1, found.size(), found::toString);
@@ -89,36 +89,24 @@ class EnergyBalanceTest {
   }
 
   @Test
-  void theSharesOfTheYearAreThoseOfItsEclipses() {
-    // against every shadow passage of a day, found by another way, each half month of the year
+  void theLeastShareOfTheYearIsThatOfItsEclipses() {
+    // against every shadow of fifteen revolutions, found by another way, each half month of the year
     ElementSet set = Missions.read(good).sources().get(0).sets().get(0);
     double least = 1;
-    double greatest = 0;
     Trajectory trajectory = Trajectory.of(set, EarthModel.bundled());
     for (int day = 0; day < 365; day += 15) {
       Instant from = set.epoch().plus(Duration.ofDays(day));
-      Instant to = from.plus(Duration.ofDays(1));
+      Duration whole = Duration.ofMillis((long) (15 * 86_400_000 / set.meanMotionRevPerDay()));
+      Instant to = from.plus(whole);
       double dark = 0;
       for (Eclipse e : Eclipses.find(trajectory, from, to)) {
         Instant start = e.penumbraEntry().isBefore(from) ? from : e.penumbraEntry();
         Instant end = e.penumbraExit().isAfter(to) ? to : e.penumbraExit();
-        dark += Duration.between(start, end).toSeconds() / 86_400.0;
+        dark += (double) Duration.between(start, end).toMillis() / whole.toMillis();
       }
       least = Math.min(least, 1 - dark);
-      greatest = Math.max(greatest, 1 - dark);
     }
-    SunlitYear year = SunlitYear.after(set);
-    double percent = 0.01; // penumbra and flattening, and half a month between samples
-    assertEquals(least, year.least(), percent);
-    assertEquals(greatest, year.greatest(), percent);
-  }
-
-  @Test
-  void aShareOfTheYearIsThatOfTheClosedForm() {
-    // at β = 0 half the dark angle is asin(Re/r); beyond that angle there is no shadow
-    double radius = 6_378_137 / Math.sin(Math.toRadians(66));
-    assertEquals(1 - 66 / 180.0, SunlitYear.share(radius, 0), 1e-12);
-    assertEquals(1, SunlitYear.share(radius, Math.sin(Math.toRadians(66.01))));
-    assertTrue(SunlitYear.share(radius, Math.sin(Math.toRadians(65.9))) < 1);
+    double halfOfPenumbra = 0.004; // counted as dark here, and half a month between samples
+    assertEquals(least, EnergyBalance.leastSunlit(set), halfOfPenumbra);
   }
 }
