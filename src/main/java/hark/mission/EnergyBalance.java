@@ -134,8 +134,8 @@ record EnergyBalance(double arrayWatts, double safeWatts, double nominalWatts) {
   }
 
   /**
-   * Least share of light over the year after an element set's epoch, 0…1; 1, which warns of nothing,
-   * where the orbit is too eccentric to tell.
+   * Least share of light over the year after an element set's epoch, 0…1; 1, which warns of
+   * nothing, where the orbit is too eccentric to tell.
    */
   static double leastSunlit(ElementSet set) {
     if (set.eccentricity() > SunYear.MOST_ECCENTRIC) {

@@ -153,7 +153,7 @@ final class Circuit extends Junction {
     arrays.fill(to, i, s);
     fillLimits(to, i, s);
     if (s.batteryGone) {
-      fillWithoutBattery(to, i);
+      to.withoutBattery(i, chargeVolts);
       return;
     }
     to.coldOhm[i] = coldOhm;
@@ -187,38 +187,9 @@ final class Circuit extends Junction {
     to.heater[i] = s.heating ? heaterWatts : 0;
   }
 
-  /** The arrays alone hold the bus at the charge voltage, whatever is drawn. */
-  private void fillWithoutBattery(Lanes to, int i) {
-    to.coldOhm[i] = 0;
-    to.coulomb[i] = 0;
-    to.perCoulomb[i] = 0;
-    to.selfPerSecond[i] = 0;
-    to.limitAmps[i] = 0;
-    to.damageSoc[i] = -Lanes.FAR;
-    to.lowestSoc[i] = -Lanes.FAR;
-    to.offset[i] = chargeVolts;
-    to.slope[i] = 0;
-    to.offsetLoaded[i] = chargeVolts;
-    to.slopeLoaded[i] = 0;
-    to.low[i] = -Lanes.FAR;
-    to.high[i] = Lanes.FAR;
-    to.lowLoaded[i] = -Lanes.FAR;
-    to.highLoaded[i] = Lanes.FAR;
-  }
-
   /** Fills in the pieces of the open-circuit curve that hold a body's charge. */
   void fillCurve(Lanes to, int i, double lockedShare) {
-    double soc = to.soc[i];
-    int rests = curve.pieceAt(soc);
-    to.offset[i] = curve.offsetOf(rests);
-    to.slope[i] = curve.slopeOf(rests);
-    to.low[i] = curve.lowOf(rests);
-    to.high[i] = curve.highOf(rests);
-    int loaded = curve.pieceAt(soc - lockedShare * (1 - soc));
-    to.offsetLoaded[i] = curve.offsetOf(loaded);
-    to.slopeLoaded[i] = curve.slopeOf(loaded);
-    to.lowLoaded[i] = curve.lowOf(loaded);
-    to.highLoaded[i] = curve.highOf(loaded);
+    to.curve(i, curve, lockedShare);
   }
 
   /** Solves the bus as it is now, in a burst and outside. */

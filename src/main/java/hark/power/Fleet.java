@@ -13,6 +13,7 @@ final class Fleet {
   private final Illumination light;
   private final Lanes lanes;
   private final Glide glide;
+  private final Foretold foretold;
   private final boolean[] walked;
   private final boolean[] switched;
   private final double[] switchAfter;
@@ -30,6 +31,7 @@ final class Fleet {
     this.light = light;
     lanes = new Lanes(machines.length);
     glide = new Glide(lanes);
+    foretold = new Foretold(lanes);
     walked = new boolean[machines.length];
     switched = new boolean[machines.length];
     switchAfter = new double[machines.length];
@@ -71,9 +73,9 @@ final class Fleet {
     if (stretch.sun > 0) {
       sweep(way);
     }
-    glide.foretell(stretch.step);
+    foretold.step(stretch.step);
     for (int i = 0; i < count; i++) {
-      double until = glide.switchesAfter(i, stretch.step);
+      double until = foretold.switchesAfter(i, stretch.step);
       switched[i] = until <= stretch.step;
       if (switched[i]) {
         switchAfter(i, until, stretch.step);
@@ -110,7 +112,7 @@ final class Fleet {
     switchAfter[i] = until;
     wasHeating[i] = s.heating;
     wasInhibited[i] = inhibited;
-    machine.switchAt(glide.rises(i), lanes.batteryC[i]);
+    machine.switchAt(foretold.rises(i), lanes.batteryC[i]);
     lanes.limits(i, machine);
     double mean = share * heater + (1 - share) * lanes.heater[i];
     lanes.burst[i] +=

@@ -15,9 +15,6 @@ final class Glide {
   /** What is due so soon after a step happens at its end, s. */
   private static final double INSTANT = 1e-6;
 
-  /** Rounds that close in on when a thermostat switches; each makes the error a tenth. */
-  private static final int CLOSINGS = 3;
-
   /** A smaller share of the step tells nothing of the current that flowed in it. */
   private static final double LEAST_SHARE = 0.02;
 
@@ -64,7 +61,6 @@ final class Glide {
   private final double[] half;
   private final double[] bent;
   private final double[] past;
-  private final double[] due;
   private Stretch way;
   private double step;
 
@@ -122,7 +118,6 @@ final class Glide {
     half = new double[n];
     bent = new double[n];
     past = new double[n];
-    due = new double[n];
   }
 
   /** Tries the step for the bodies from one to another, the latter not included. */
@@ -138,53 +133,6 @@ final class Glide {
     charges(first, end);
     temperatures(first, end);
     margins(first, end);
-  }
-
-  /**
-   * Foretells where heaters and charge inhibits switch: {@link #switchesAfter} then tells when. The
-   * battery's temperature in a step is its length times watts over (capacity + length · coupling /
-   * 2).
-   */
-  void foretell(double seconds) {
-    for (int i = 0; i < of.count; i++) {
-      double structure = of.structureC[i] + of.structureRate[i] * seconds / 2;
-      double across = of.coupling[i] * (of.batteryC[i] - structure);
-      left[i] = of.cellWatts[i] + of.heater[i] - across;
-    }
-    for (int i = 0; i < of.count; i++) {
-      double stiffness = of.batteryCapacity[i] + seconds * of.coupling[i] / 2;
-      double end = of.batteryC[i] + of.shiftKelvin[i] + seconds * left[i] / stiffness;
-      due[i] = past(end - of.lowMarkC[i]) + past(of.highMarkC[i] - end);
-      left[i] = end;
-    }
-  }
-
-  /** When in the step something of a body switches by warmth, s; infinite when nothing does. */
-  double switchesAfter(int i, double seconds) {
-    if (due[i] == 0 || !of.glides[i]) {
-      return Double.POSITIVE_INFINITY;
-    }
-    double wanted = markOf(i) - of.shiftKelvin[i] - of.batteryC[i];
-    if (rises(i) ? wanted <= 0 : wanted >= 0) {
-      return 0;
-    }
-    double until = seconds;
-    for (int round = 0; round < CLOSINGS; round++) {
-      double moved =
-          of.structureC[i] + of.structureRate[i] * until / 2 - of.batteryC[i] - wanted / 2;
-      double watts = of.cellWatts[i] + of.heater[i] + of.coupling[i] * moved;
-      until = Math.max(0, Math.min(seconds, wanted * of.batteryCapacity[i] / watts));
-    }
-    return until;
-  }
-
-  /** Whether what is foretold to switch does so on the way up. */
-  boolean rises(int i) {
-    return left[i] > of.highMarkC[i];
-  }
-
-  private double markOf(int i) {
-    return rises(i) ? of.highMarkC[i] : of.lowMarkC[i];
   }
 
   /** Cells at the middle of the step, foretold from the step before. */
@@ -401,7 +349,7 @@ final class Glide {
   }
 
   /** 0 for what is not negative, else more. */
-  private static double past(double margin) {
+  static double past(double margin) {
     return Math.abs(margin) - margin;
   }
 

@@ -216,6 +216,39 @@ final class Lanes {
     machine.circuit.fillLimits(this, i, machine.s);
   }
 
+  /** The arrays alone hold the bus at the charge voltage, whatever is drawn. */
+  void withoutBattery(int i, double chargeVolts) {
+    coldOhm[i] = 0;
+    coulomb[i] = 0;
+    perCoulomb[i] = 0;
+    selfPerSecond[i] = 0;
+    limitAmps[i] = 0;
+    damageSoc[i] = -FAR;
+    lowestSoc[i] = -FAR;
+    offset[i] = chargeVolts;
+    slope[i] = 0;
+    offsetLoaded[i] = chargeVolts;
+    slopeLoaded[i] = 0;
+    low[i] = -FAR;
+    high[i] = FAR;
+    lowLoaded[i] = -FAR;
+    highLoaded[i] = FAR;
+  }
+
+  /** The pieces of the open-circuit curve that hold a body's charge, at rest and under load. */
+  void curve(int i, OpenCircuit curve, double lockedShare) {
+    int rests = curve.pieceAt(soc[i]);
+    offset[i] = curve.offsetOf(rests);
+    slope[i] = curve.slopeOf(rests);
+    low[i] = curve.lowOf(rests);
+    high[i] = curve.highOf(rests);
+    int loaded = curve.pieceAt(soc[i] - lockedShare * (1 - soc[i]));
+    offsetLoaded[i] = curve.offsetOf(loaded);
+    slopeLoaded[i] = curve.slopeOf(loaded);
+    lowLoaded[i] = curve.lowOf(loaded);
+    highLoaded[i] = curve.highOf(loaded);
+  }
+
   /** Notes when the body must be woken next. */
   void schedule(int i, Machine machine) {
     wakes[i] = finite(machine.nextEvent());

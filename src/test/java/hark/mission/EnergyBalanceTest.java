@@ -69,8 +69,7 @@ class EnergyBalanceTest {
 
   @Test
   void loadsThatOnlyEclipseSeasonCannotFeedAreSaidToBeSo() {
-    double share =
-        EnergyBalance.leastSunlit(Missions.read(good).sources().get(0).sets().get(0));
+    double share = EnergyBalance.leastSunlit(Missions.read(good).sources().get(0).sets().get(0));
     double least = EnergyBalance.of(Missions.read(good).body().typical(), share).arrayWatts();
     // with its beacon of 0.04 W just above what that season gives
     List<Problem> found = safeModeOf(Span.print(least - 0.04 + 0.002));
@@ -90,7 +89,8 @@ class EnergyBalanceTest {
 
   @Test
   void theLeastShareOfTheYearIsThatOfItsEclipses() {
-    // against every shadow of fifteen revolutions, found by another way, each half month of the year
+    // against every shadow of fifteen revolutions, found by another way, each half month of the
+    // year
     ElementSet set = Missions.read(good).sources().get(0).sets().get(0);
     double least = 1;
     Trajectory trajectory = Trajectory.of(set, EarthModel.bundled());
