@@ -22,4 +22,5 @@ export const PAGES = [
   { hash: 'record', name: 'Record', digit: '6', sheets: ['css/record.css'], load: () => import('./record.js') },
   { hash: 'runbook', name: 'Runbook', digit: '7', sheets: ['css/runbook.css'], load: () => import('./runbook.js') },
   { hash: 'setup', name: 'Set-up', digit: '8', sheets: ['css/setup.css'], load: () => import('./setup.js') },
+  { hash: 'orbit', name: 'Orbit', digit: '9', sheets: ['css/orbit.css'], load: () => import('./orbit.js') },
 ];

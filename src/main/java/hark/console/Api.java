@@ -46,6 +46,7 @@ final class Api {
     new PassApi(model, revisions).into(routes);
     new ClockApi(model, clockMoved).into(routes);
     new PlanApi(revisions).into(routes);
+    new OrbitApi(model, revisions).into(routes);
     new CaseApi(revisions).into(routes);
     return routes
         .on("GET", "/api/assessment", (path, body) -> assessment())

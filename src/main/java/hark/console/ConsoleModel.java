@@ -54,6 +54,11 @@ public interface ConsoleModel {
     return Optional.empty();
   }
 
+  /** What is known of the orbits; empty when nothing is known of the mission's files. */
+  default Optional<MissionOrbit> orbit() {
+    return Optional.empty();
+  }
+
   /** Whether the record's chain holds; empty for a record without one. */
   default Optional<Journal.Verification> chain() {
     return Optional.empty();

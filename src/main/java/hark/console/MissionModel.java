@@ -43,6 +43,7 @@ public final class MissionModel implements ConsoleModel {
   private final Optional<Rehearsal> rehearsal;
   private final Optional<FrozenFolder> folder;
   private final Optional<MissionPapers> papers;
+  private final Optional<MissionOrbit> orbit;
   private Optional<Known> last = Optional.empty();
 
   private record Known(List<Entry> entries, Answer answer) {}
@@ -111,6 +112,7 @@ public final class MissionModel implements ConsoleModel {
     this.pass = new MissionPass(mission, working.earth(), sky);
     this.rehearsal = clock instanceof Rehearsal own ? Optional.of(own) : Optional.empty();
     this.folder = working.folder().map(FrozenFolder::new);
+    this.orbit = working.folder().map(files -> new MissionOrbit(mission, working.earth(), files));
     this.papers =
         folder.map(
             files ->
@@ -183,6 +185,11 @@ public final class MissionModel implements ConsoleModel {
   @Override
   public Optional<MissionPapers> papers() {
     return papers;
+  }
+
+  @Override
+  public Optional<MissionOrbit> orbit() {
+    return orbit;
   }
 
   @Override
