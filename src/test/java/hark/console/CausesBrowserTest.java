@@ -5,51 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.microsoft.playwright.Locator;
-import com.microsoft.playwright.Page;
-import com.microsoft.playwright.options.ColorScheme;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class CausesBrowserTest {
-  private static ConsoleServer server;
-  private static BrowserSession browser;
-  private BrowserSession.Visit visit;
-  private Page page;
-
-  @BeforeAll
-  static void start() throws Exception {
-    server = ConsoleServer.start(new FixtureModel(true), ConsoleSettings.of("127.0.0.1", 0));
-    browser = new BrowserSession();
-  }
-
-  @AfterAll
-  static void stop() {
-    browser.close();
-    server.close();
-  }
-
-  @BeforeEach
-  void open() {
-    open(1280, 800);
-  }
-
-  private void open(int width, int height) {
-    visit = browser.open(server.address(), width, height, ColorScheme.LIGHT);
-    page = visit.page();
+class CausesBrowserTest extends ConsolePage {
+  @Override
+  void arrive() {
     page.locator(".pages a[href='#causes']").click();
     page.locator("main.causes .ways").waitFor();
-  }
-
-  @AfterEach
-  void close() {
-    page.context().close();
   }
 
   @Test
@@ -174,8 +140,7 @@ class CausesBrowserTest {
 
   @Test
   void aPhoneIsNotScrolledSideways() {
-    page.context().close();
-    open(390, 844);
+    onPhone();
     page.locator(".moves th button").first().click();
     Axe.isNotScrolledSideways(page);
     page.locator(".from-to a:text-is('computer hung')").first().click();

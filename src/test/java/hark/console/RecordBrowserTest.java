@@ -6,56 +6,21 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.microsoft.playwright.Download;
 import com.microsoft.playwright.Locator;
-import com.microsoft.playwright.Page;
-import com.microsoft.playwright.options.ColorScheme;
 import hark.evidence.Entry;
 import hark.problem.Problem;
 import java.nio.file.Files;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class RecordBrowserTest {
-  private static BrowserSession browser;
-  private final FixtureModel model = new FixtureModel(true);
-  private ConsoleServer server;
-  private BrowserSession.Visit visit;
-  private Page page;
-
-  @BeforeAll
-  static void openBrowser() {
-    browser = new BrowserSession();
-  }
-
-  @AfterAll
-  static void closeBrowser() {
-    browser.close();
-  }
-
-  @BeforeEach
-  void open() throws Exception {
-    server = ConsoleServer.start(model, ConsoleSettings.of("127.0.0.1", 0));
-    open(1280, 800);
-  }
-
-  private void open(int width, int height) {
-    visit = browser.open(server.address(), width, height, ColorScheme.LIGHT);
-    page = visit.page();
+class RecordBrowserTest extends ConsolePage {
+  @Override
+  void arrive() {
     page.locator(".pages a[href='#record']").click();
     page.locator(".entries li").first().waitFor();
-  }
-
-  @AfterEach
-  void close() {
-    page.context().close();
-    server.close();
   }
 
   private Locator entry(int number) {
@@ -196,8 +161,7 @@ class RecordBrowserTest {
 
   @Test
   void aPhoneIsNotScrolledSidewaysUnderAnyForm() {
-    page.context().close();
-    open(390, 844);
+    onPhone();
     for (Locator kind : page.locator(".kinds input").all()) {
       kind.evaluate("e => e.click()");
       Axe.isNotScrolledSideways(page);

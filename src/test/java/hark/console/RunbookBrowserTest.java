@@ -7,51 +7,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.microsoft.playwright.Download;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.Media;
 import java.nio.file.Files;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class RunbookBrowserTest {
-  private static ConsoleServer server;
-  private static BrowserSession browser;
-  private BrowserSession.Visit visit;
-  private Page page;
-
-  @BeforeAll
-  static void start() throws Exception {
-    server = ConsoleServer.start(new FixtureModel(true), ConsoleSettings.of("127.0.0.1", 0));
-    browser = new BrowserSession();
-  }
-
-  @AfterAll
-  static void stop() {
-    browser.close();
-    server.close();
-  }
-
-  @BeforeEach
-  void open() {
-    open(1280, 800);
-  }
-
-  private void open(int width, int height) {
-    visit = browser.open(server.address(), width, height, ColorScheme.LIGHT);
-    page = visit.page();
+class RunbookBrowserTest extends ConsolePage {
+  @Override
+  void arrive() {
     page.locator(".pages a[href='#runbook']").click();
     page.locator(".procedures li").first().waitFor();
-  }
-
-  @AfterEach
-  void close() {
-    page.context().close();
   }
 
   private void choose(String title) {
@@ -163,8 +130,7 @@ class RunbookBrowserTest {
 
   @Test
   void aPhoneShowsWhatWasChosenAndIsNotScrolledSideways() {
-    page.context().close();
-    open(390, 844);
+    onPhone();
     choose("Blind reset");
     page.waitForFunction(
         "() => { const t = document.querySelector('.sheet').getBoundingClientRect().top; return t > -200 && t < 400; }");

@@ -5,53 +5,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.microsoft.playwright.Download;
-import com.microsoft.playwright.Page;
-import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Files;
 import java.time.Duration;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class SetUpBrowserTest {
-  private static BrowserSession browser;
-  private final FixtureModel model = new FixtureModel(true);
-  private ConsoleServer server;
-  private BrowserSession.Visit visit;
-  private Page page;
-
-  @BeforeAll
-  static void openBrowser() {
-    browser = new BrowserSession();
-  }
-
-  @AfterAll
-  static void closeBrowser() {
-    browser.close();
-  }
-
-  @BeforeEach
-  void open() throws Exception {
-    server = ConsoleServer.start(model, ConsoleSettings.of("127.0.0.1", 0));
-    open(1280, 800);
-  }
-
-  private void open(int width, int height) {
-    visit = browser.open(server.address(), width, height, ColorScheme.LIGHT);
-    page = visit.page();
+class SetUpBrowserTest extends ConsolePage {
+  @Override
+  void arrive() {
     page.navigate(server.address() + "#setup/array_shortfall");
     page.locator("#setup-text").waitFor();
-  }
-
-  @AfterEach
-  void close() {
-    page.context().close();
-    server.close();
   }
 
   private void prior(String percent) {
@@ -136,6 +101,8 @@ class SetUpBrowserTest {
   void aMistakeInTheTextIsToldByItsLineAndTheLineIsFound() {
     String text = page.locator("#setup-text").inputValue();
     page.locator("#setup-text").fill(text.replace("mass_kg: 2.7", "mass_kg: heavy"));
+    assertThat(page.locator("h1")).hasText("One problem stands in the way.");
+    assertThat(page.locator("#setup-try .problems")).hasCount(0);
     page.locator(".at-lines button").first().click();
     page.waitForFunction(
         "() => { const t = document.getElementById('setup-text');"
@@ -174,8 +141,7 @@ class SetUpBrowserTest {
 
   @Test
   void aPhoneIsNotScrolledSideways() {
-    page.context().close();
-    open(390, 844);
+    onPhone();
     prior("10");
     workOut();
     page.locator(".compared").waitFor();
