@@ -56,7 +56,7 @@ function figures(data) {
     ${fact(percent(point.socP50), `battery, half of the cases ${percentRange(point.socP25, point.socP75)}`)}
     ${orbit ? fact(signedWh(orbit.marginWh), `margin of this orbit: the arrays could give ${orbit.offeredWh.toFixed(2)}, used ${orbit.neededWh.toFixed(2)}`) : ''}
     ${orbit ? fact(carries(orbit), `safe all the time takes ${orbit.safeWh.toFixed(2)}\u00a0Wh an orbit, nominal ${orbit.nominalWh.toFixed(2)}`) : ''}
-    ${sun ? fact(percent(sun.eclipseFraction), `of an orbit in shadow${sun.longestShadowMinutes > 0 ? `, at most ${Math.round(sun.longestShadowMinutes)} min` : ''}; beta ${degreesRange(sun.betaLeastDeg, sun.betaMostDeg)} until the month ends`) : ''}
+    ${sun ? fact(percent(sun.eclipseFraction), `in shadow${sun.longestShadowMinutes > 0 ? `, at most ${Math.round(sun.longestShadowMinutes)} min` : ''}; beta ${degreesRange(sun.betaLeastDeg, sun.betaMostDeg)}`) : ''}
   </dl>`;
 }
 
