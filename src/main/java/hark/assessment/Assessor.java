@@ -75,7 +75,8 @@ public final class Assessor {
 
   /** What a plan must keep to: the mission's limits, and this week's hours that are gone. */
   static PlanSettings settings(Mission mission, List<Entry> evidence, Instant now) {
-    return new PlanSettings(mission.crewHoursPerWeek(), mission.hazardLimit())
+    return mission
+        .planSettings()
         .spent(SpentHours.of(mission.stations(), evidence, now));
   }
 

@@ -7,6 +7,7 @@ import hark.ensemble.OrbitSource;
 import hark.ensemble.ReceiverRadio;
 import hark.ensemble.Uncertain;
 import hark.fault.FaultTree;
+import hark.plan.PlanSettings;
 import hark.plan.Procedure;
 import hark.problem.Problem;
 import hark.station.Station;
@@ -24,6 +25,7 @@ import java.util.Optional;
  * @param procedures stock and the mission's own
  * @param hazardLimit options above this hazard are ranked last, 0…1
  * @param warnings sensible to know, not wrong
+ * @param crewRules what the crew keeps to beside its hours
  */
 public record Mission(
     String name,
@@ -42,7 +44,14 @@ public record Mission(
     FaultTree tree,
     List<Procedure> procedures,
     double hazardLimit,
-    List<Problem> warnings) {
+    List<Problem> warnings,
+    CrewRules crewRules) {
+
+  /** What a plan must keep to, none of this week's hours gone. */
+  public PlanSettings planSettings() {
+    return crewRules.settings(crewHoursPerWeek, hazardLimit);
+  }
+
   /** The same with other causes and procedures. */
   public Mission with(List<Cause> otherCauses, List<Procedure> otherProcedures) {
     return copy(name, sources, stations, otherCauses, otherProcedures);
@@ -77,6 +86,7 @@ public record Mission(
         tree,
         otherProcedures,
         hazardLimit,
-        warnings);
+        warnings,
+        crewRules);
   }
 }

@@ -22,6 +22,7 @@ import java.util.Optional;
  * @param sources element sets
  * @param stations in the order written
  * @param crewHoursPerWeek people's hours
+ * @param crewRules what else the crew keeps to
  * @param hazardLimit options above it are ranked last, 0…1
  */
 record MissionFile(
@@ -30,6 +31,7 @@ record MissionFile(
     List<OrbitSource> sources,
     List<Station> stations,
     double crewHoursPerWeek,
+    CrewRules crewRules,
     double hazardLimit) {
   private static final int FORMAT = 1;
   private static final Span CREW_HOURS = Span.of(0, 2000).usually(1, 500);
@@ -53,7 +55,7 @@ record MissionFile(
         top.part("orbit", o -> OrbitReader.read(o, folder, body(craft), reading)).orElse(List.of());
     List<Station> stations = top.parts("stations", s -> StationReader.read(s, reading));
     top.requireDistinct("stations", stations.stream().map(Station::name).toList(), "station");
-    double crew = top.partOrDefaults("crew", c -> c.mean("hours_per_week", CREW_HOURS, 20));
+    Crew crew = top.partOrDefaults("crew", MissionFile::crew);
     double hazard = top.mean("hazard_limit", Spans.FRACTION, 0.2);
     top.finish();
     craft.ifPresent(c -> MissionSense.check(top, c, stations, reading));
@@ -64,7 +66,19 @@ record MissionFile(
     YamlTree craftNode = top.at("spacecraft");
     craft.ifPresent(c -> RestartSense.check(craftNode, c.model(), reading));
     BodyPrior body = body(tree, reading.uncertain());
-    return craft.map(c -> new MissionFile(c, body, sources, stations, crew, hazard));
+    return craft.map(
+        c -> new MissionFile(c, body, sources, stations, crew.hours(), crew.rules(), hazard));
+  }
+
+  private record Crew(double hours, CrewRules rules) {}
+
+  private static Crew crew(Section crew) {
+    CrewRules usual = CrewRules.USUAL;
+    return new Crew(
+        crew.mean("hours_per_week", CREW_HOURS, 20),
+        new CrewRules(
+            crew.mean("hours_between_commands", CREW_HOURS, usual.hoursBetweenCommands()),
+            crew.mean("outside_hours_per_week", CREW_HOURS, usual.outsideHoursPerWeek())));
   }
 
   /** What the air acts on; stands for nothing when the spacecraft is refused anyway. */

@@ -121,6 +121,7 @@ public final class Missions {
         causes.tree(),
         procedures,
         file.hazardLimit(),
-        List.copyOf(reading.warnings));
+        List.copyOf(reading.warnings),
+        file.crewRules());
   }
 }

@@ -62,7 +62,8 @@ final class OrbitReader {
     return new OrbitSource(
         sets.orElse(List.of()),
         measured ? measured(usual, sets.orElse(List.of()), candidates.keySet()) : alongTrack,
-        candidates);
+        candidates,
+        listens(source.at("listens_MHz"), candidates.keySet(), reading));
   }
 
   /**
@@ -75,6 +76,29 @@ final class OrbitReader {
             new StateSpread(usual.initialSeconds(), usual.perDaySeconds(), usual.perDay2Seconds()),
             EarthModel.bundled());
     return usual.times(scale.factor());
+  }
+
+  /** In which bands other crews listen, by object. */
+  private static Map<String, List<double[]>> listens(
+      YamlTree node, Set<String> candidates, Reading reading) {
+    Map<String, List<double[]>> listens = new LinkedHashMap<>();
+    if (!node.isNothing() && node.kind() != Kind.MAP) {
+      reading.problems.add(
+          node,
+          "found " + node.found() + ", expected object ids with bands",
+          "write { \"98002\": [[435, 438]] }");
+      return listens;
+    }
+    node.entries()
+        .forEach(
+            (id, bands) -> {
+              if (!candidates.contains(id)) {
+                reading.problems.add(
+                    bands, "'" + id + "' is not among the candidates", "take one of them");
+              }
+              listens.put(id, Bands.read(bands, reading));
+            });
+    return listens;
   }
 
   private static Map<String, String> sameAs(YamlTree node, Reading reading) {

@@ -9,6 +9,7 @@ import hark.station.Station.Polarisation;
 import hark.station.Station.Receive;
 import hark.station.Station.Rotator;
 import hark.station.Station.Transmit;
+import hark.station.Station.Use;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,6 +26,7 @@ final class StationReader {
   private static final Span BEAMWIDTH = Span.of(0.05, 360);
   private static final Span TUNING_HZ = Span.of(1, 1e7).usually(100, 1e6).orIn("kHz", 1e3);
   private static final Span POWER_W = Span.of(0.001, 10_000).usually(0.1, 1500);
+  private static final Span WEEK_HOURS = Span.of(0.1, 168);
   private static final Span HOURS = Span.of(0, 100).usually(0, 12).orIn("minutes", 1 / 60.0);
 
   private StationReader() {}
@@ -44,7 +46,7 @@ final class StationReader {
             .orElse(new Receive(0, 1, List.of(), 1, Polarisation.LINEAR, 1, false));
     Optional<Transmit> transmit = station.partIfWritten("transmit", t -> transmit(t, reading));
     Optional<Rotator> rotator = station.partIfWritten("rotator", StationReader::rotator);
-    requireAlways(station.at("available"), reading);
+    Use use = new Use(RotaReader.available(station, reading), antennaHours(station));
     return new Station(
         site,
         HorizonMask.of(floor, points),
@@ -52,7 +54,15 @@ final class StationReader {
         transmit,
         rotator,
         DoubtsReader.read(station),
-        station.partOrDefaults("cost_hours", StationReader::cost));
+        station.partOrDefaults("cost_hours", StationReader::cost),
+        use);
+  }
+
+  private static double antennaHours(Section station) {
+    YamlTree written = station.at("hours_per_week");
+    return written.isNothing()
+        ? Double.POSITIVE_INFINITY
+        : station.mean("hours_per_week", WEEK_HOURS);
   }
 
   private static Receive receive(Section receive, Reading reading) {
@@ -78,34 +88,18 @@ final class StationReader {
   private static Licence licence(Section licence, Reading reading) {
     String holder = licence.text("holder");
     YamlTree node = licence.required("bands_MHz");
-    List<double[]> bands = new ArrayList<>();
-    for (YamlTree row : YamlValues.list(node, reading.problems)) {
-      YamlValues.numbers(row, 2, reading.problems).ifPresent(b -> addBand(row, b, bands, reading));
-    }
+    List<double[]> bands = Bands.read(node, reading);
     if (node.kind() == YamlTree.Kind.LIST && node.items().isEmpty()) {
       reading.problems.add(
           node, "no band is licensed", "add [lowest, highest] or leave transmit out");
     }
     List<String> may = YamlValues.texts(licence.required("may_authorise"), reading.problems);
     return new Licence(
-        holder, bands, YamlValues.untilEndOf(licence.at("until"), reading.problems), may);
-  }
-
-  private static void addBand(YamlTree row, double[] band, List<double[]> bands, Reading reading) {
-    for (double edge : band) {
-      if (!Spans.FREQUENCY_MHZ.holds(edge)) {
-        reading.problems.add(
-            row,
-            YamlValues.outside(edge, Spans.FREQUENCY_MHZ),
-            YamlValues.mend(edge, Spans.FREQUENCY_MHZ));
-        return;
-      }
-    }
-    if (!(band[0] < band[1])) {
-      reading.problems.add(
-          row, "the band's lower edge is not below the upper", "write [low, high]");
-    }
-    bands.add(band);
+        holder,
+        bands,
+        YamlValues.untilEndOf(licence.at("until"), reading.problems),
+        may,
+        RotaReader.read(licence.at("silent"), reading));
   }
 
   /** Rows of azimuth and value; the span is that of the value. */
@@ -137,15 +131,7 @@ final class StationReader {
     return new Cost(
         cost.mean("session", HOURS, 0.3),
         cost.mean("pass", HOURS, 0.4),
-        cost.mean("night_factor", Span.of(0.1, 20), 1.5));
-  }
-
-  private static void requireAlways(YamlTree available, Reading reading) {
-    if (!available.isNothing() && !available.text().equals("always")) {
-      reading.problems.add(
-          available,
-          "weekly windows and calendar rules come later; found " + available.found(),
-          "write 'available: always' and log passes that nobody sat as not-listened");
-    }
+        cost.mean("night_factor", Span.of(0.1, 20), 1.5),
+        cost.mean("authorisation", HOURS, 0.25));
   }
 }

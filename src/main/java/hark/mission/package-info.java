@@ -8,7 +8,7 @@
  * <p>{@link hark.mission.YamlTree} keeps the line of every key; {@link hark.mission.YamlMap} knows
  * which keys were asked for, so an unknown one is named together with its nearest neighbour.
  *
- * <p>Not modelled: stations with weekly windows or calendar rules (all refused by name); mass and
+ * <p>Not modelled: mass and
  * area are read and checked, and nothing is computed from them yet ({@code hark check} lists such
  * keys).
  */

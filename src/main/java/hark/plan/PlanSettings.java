@@ -89,6 +89,32 @@ public record PlanSettings(
         rule);
   }
 
+  /** The same with so many hours at least between two commands. */
+  public PlanSettings apart(double hours) {
+    return new PlanSettings(
+        hoursPerWeek,
+        weekBegins,
+        spentHours,
+        hazardLimit,
+        leastGainPerHour,
+        hours,
+        outsideHoursPerWeek,
+        rule);
+  }
+
+  /** The same with so many hours of other people's antennas in a week. */
+  public PlanSettings outside(double hours) {
+    return new PlanSettings(
+        hoursPerWeek,
+        weekBegins,
+        spentHours,
+        hazardLimit,
+        leastGainPerHour,
+        commandGapHours,
+        hours,
+        rule);
+  }
+
   /** The same with another way to choose. */
   public PlanSettings by(Rule other) {
     return new PlanSettings(

@@ -76,6 +76,10 @@ class DefaultsTest {
                 "interval_s: { usual: 30, below_V: { volts: 7, interval_s: 60 }, after_days: { days:"
                     + " 3, interval_s: 60 } }")
             .replacing("boot_seconds: 45", "inrush: { W: 1, seconds: 1 }")
+            .replacing(
+                "available: always",
+                "available: { weekly: [Mon 18:00-23:00], rules: ['DTSTART:20261005T180000Z"
+                    + " RRULE:FREQ=DAILY DURATION:PT5H'], not_between: [] }")
             .files();
     Reading reading = Reading.first();
     YamlTree tree = YamlTree.parse("m", kittiwake.get("mission.yaml"), reading.problems);

@@ -198,7 +198,16 @@ class MissionsTest {
         "\"91002\": 0.3|\"91002\": 30|percent",
         "latitude_deg: 55.1|latitude_deg: 155.1|-90 to 90",
         "name: Quay|name: headland|a second station",
-        "available: always|available: RRULE:FREQ=DAILY|come later",
+        "available: always|available: RRULE:FREQ=DAILY|without DTSTART",
+        "available: always|available: [Mon 18:00-25:00]|no time of day",
+        "available: always|available: [Mon-Fry 18:00-23:00]|no day of the week",
+        "available: always|available: { weekly: [] }|no time is named",
+        "available: always|available: { not_between: [[2026-11-03T00:00:00Z,"
+            + " 2026-11-02T00:00:00Z]] }|not before",
+        "available: always|available: { weakly: [Mon 18:00-23:00] }|weekly",
+        "bands_MHz: [[435, 438]]|silent: [DTSTART:20261005T180000Z"
+            + " RRULE:FREQ=SOMETIMES DURATION:PT1H]\\n        bands_MHz: [[435, 438]]|RRULE",
+        "hours_per_week: 18|hours_between_commands: -1\\n  hours_per_week: 18|from 0 to",
         "until: 2027-01-31|until: 2027-02-30|UTC",
         "bands_MHz: [[435, 438]]|bands_MHz: [[438, 435]]|not below",
         "horizon: [[0, 5], [90, 12]]|horizon: [[0, 5], [400, 12]]|azimuth",
