@@ -75,9 +75,7 @@ public final class Assessor {
 
   /** What a plan must keep to: the mission's limits, and this week's hours that are gone. */
   static PlanSettings settings(Mission mission, List<Entry> evidence, Instant now) {
-    return mission
-        .planSettings()
-        .spent(SpentHours.of(mission.stations(), evidence, now));
+    return mission.planSettings().spent(SpentHours.of(mission.stations(), evidence, now));
   }
 
   /** Only what concerns the electrical system: the diagnosis without the plan. */

@@ -15,13 +15,16 @@ final class PlanWords {
   /** Differences in the chance to hear smaller than this are not worth a word. */
   private static final double NOTABLE = 0.0005;
 
+  /** Hours that come earlier are told to a tenth. */
+  private static final double NOTABLE_HOURS = 0.05;
+
   /** Days are told to a tenth. */
   private static final double NOTABLE_DAYS = 0.05;
 
   private PlanWords() {}
 
   static String hours(double hours) {
-    return hours < 0.1
+    return hours < 0.095
         ? Math.round(60 * hours) + " minutes"
         : String.format(Locale.ROOT, "%.1f h", hours);
   }
@@ -35,13 +38,25 @@ final class PlanWords {
   }
 
   static String taken(PlanBook.Share share, Instant until) {
-    return "It costs "
-        + hours(share.hours())
-        + " and adds "
-        + points(Math.max(0, share.found()))
-        + " to the chance of hearing it by "
-        + Words.date(until)
-        + ".";
+    String cost = "It costs " + hours(share.hours()) + " and ";
+    String adds = points(Math.max(0, share.found()));
+    boolean rather = share.found() < NOTABLE && 24 * share.days() >= NOTABLE_HOURS;
+    if (rather) {
+      return cost
+          + "brings the first sound forward by "
+          + earlier(share.days())
+          + " in the mean; what it finds, later windows would find too.";
+    }
+    String found = cost + "adds " + adds + " to the chance of hearing it by " + Words.date(until);
+    return 24 * share.days() >= NOTABLE_HOURS
+        ? found + ", and brings the first sound forward by " + earlier(share.days()) + "."
+        : found + ".";
+  }
+
+  private static String earlier(double days) {
+    return days < 1
+        ? String.format(Locale.ROOT, "%.1f h", 24 * days)
+        : String.format(Locale.ROOT, "%.1f days", days);
   }
 
   static String leftOut(PlanBook.Share share, double leastGainPerHour) {

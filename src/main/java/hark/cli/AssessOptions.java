@@ -5,6 +5,7 @@ import hark.assessment.AssessmentRequest;
 import hark.assessment.Assessor;
 import hark.assessment.EnergyDesk;
 import hark.assessment.Examination;
+import hark.mission.Mission;
 import java.nio.file.Path;
 import java.time.Instant;
 import picocli.CommandLine.Mixin;
@@ -54,6 +55,11 @@ final class AssessOptions {
   Examination examine(MissionRecord mission) {
     return Assessor.examine(
         mission.mission(), mission.entries(), request(now(mission)), earth.earth());
+  }
+
+  /** The same as if the mission file said something else. */
+  Examination examine(MissionRecord record, Mission instead) {
+    return Assessor.examine(instead, record.entries(), request(now(record)), earth.earth());
   }
 
   /** Assesses the mission with its journal. */

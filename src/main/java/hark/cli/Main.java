@@ -27,6 +27,7 @@ import picocli.CommandLine.Command;
       ServeCommand.class,
       CheckCommand.class,
       BriefCommand.class,
+      PlanCommand.class,
       CaseCommand.class,
       LogCommand.class,
       JournalCommand.class,

@@ -143,7 +143,7 @@ public final class AssessmentJson {
     out.number("nominal", states.nominal());
   }
 
-  private static void plan(JsonFields out, Assessment.Plan plan) {
+  static void plan(JsonFields out, Assessment.Plan plan) {
     array(
         out,
         "choices",

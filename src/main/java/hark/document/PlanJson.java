@@ -1,7 +1,11 @@
 package hark.document;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import hark.assessment.Assessment;
 import hark.assessment.PlanTrial;
 import hark.assessment.PlanView;
 import hark.plan.PlanBook;
@@ -10,6 +14,9 @@ import java.util.List;
 
 /** A plan, and another one beside it, as JSON. */
 public final class PlanJson {
+  private static final ObjectMapper MAPPER =
+      new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
+
   private PlanJson() {}
 
   /** The proposal. */
@@ -29,6 +36,27 @@ public final class PlanJson {
     more.number("found", view.oneMoreHour().found());
     more.number("days", -view.oneMoreHour().days());
     return top.node();
+  }
+
+  /**
+   * As {@code hark plan} prints it: the contract's keys of a plan first, then everything of the
+   * proposal.
+   */
+  public static String text(Assessment assessment, PlanView view) {
+    JsonFields top = new JsonFields(JsonNodeFactory.instance.objectNode());
+    top.time("now", view.now());
+    top.time("until", view.until());
+    JsonFields plan = top.object("plan");
+    AssessmentJson.plan(plan, assessment.plan());
+    ObjectNode whole = of(view);
+    whole.remove("now");
+    whole.remove("until");
+    plan.node().setAll(whole);
+    try {
+      return MAPPER.writeValueAsString(top.node()) + "\n";
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("a tree is always JSON", e);
+    }
   }
 
   private static void figures(JsonFields out, PlanFigures figures) {

@@ -54,6 +54,6 @@ final class WindowJson {
     out.text("why", option.why());
     out.text("title", option.title());
     out.number("reach", option.reach().orElse(Double.NaN));
-    option.cautions().forEach(out.node().putArray("cautions")::add);
+    out.texts("cautions", option.cautions());
   }
 }

@@ -8,8 +8,7 @@
  * <p>{@link hark.mission.YamlTree} keeps the line of every key; {@link hark.mission.YamlMap} knows
  * which keys were asked for, so an unknown one is named together with its nearest neighbour.
  *
- * <p>Not modelled: mass and
- * area are read and checked, and nothing is computed from them yet ({@code hark check} lists such
- * keys).
+ * <p>Not modelled: mass and area are read and checked, and nothing is computed from them yet
+ * ({@code hark check} lists such keys).
  */
 package hark.mission;

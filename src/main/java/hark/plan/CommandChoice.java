@@ -34,7 +34,8 @@ final class CommandChoice {
    * A command by itself.
    *
    * @param kind what is sent: of each kind the best window is tried
-   * @param adds to the chance of hearing by the horizon
+   * @param adds to the chance of hearing by the horizon, with the plan's listening or the widest
+   *     ear everywhere, whichever is more
    * @param error Monte-Carlo standard error of it
    * @param early what it adds to the weight found early
    */
@@ -74,6 +75,11 @@ final class CommandChoice {
         continue;
       }
       Worth then = problem.worth(with, PlanProblem.CHOOSE);
+      if (then.found() - now.found() <= MUST_ADD) {
+        // what a command wakes may be heard only in windows that were not worth a sitting before
+        search.extend(with);
+        then = problem.worth(with, PlanProblem.CHOOSE);
+      }
       double objective = then.early() - problem.price() * effort.hours(with);
       if (then.found() - now.found() > MUST_ADD && objective > most) {
         most = objective;

@@ -23,7 +23,7 @@ final class CommandTrial {
   /** Windows nearer than this are looked at more closely, s. */
   private static final double NEAR_SECONDS = 2 * 86400.0;
 
-  private static final int LATER_STRIDE = 4;
+  private static final int LATER_STRIDE = 3;
 
   private final Diagnosis diagnosis;
   private final Sample thinned;
@@ -102,7 +102,7 @@ final class CommandTrial {
 
   Outcome of(int window, Procedure.Command command) {
     CommandLink link = sample.commandLink(diagnosis.windows().get(window), command.anyCounter());
-    // near windows are the ones decided on: later ones make do with every fifth possibility
+    // near windows are the ones decided on: later ones make do with every third possibility
     boolean near = diagnosis.windows().get(window).from() < now + NEAR_SECONDS;
     int stride = near ? 1 : LATER_STRIDE;
     double[] received = new double[sample.count()];

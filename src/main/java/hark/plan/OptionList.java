@@ -61,7 +61,7 @@ final class OptionList {
       return isPossible(listen, sky, station);
     }
     if (procedure.change() instanceof Procedure.Settle settle) {
-      return Settling.isOpen(settle.question(), diagnosis);
+      return Settling.isOpen(settle.question(), objects, diagnosis);
     }
     return !(procedure.change() instanceof Procedure.Wait wait)
         || wait.until() == Procedure.Until.DECIDED;

@@ -128,6 +128,7 @@ record PlanProblem(
         new EnumMap<>(Procedure.Question.class);
     private final double[] missedBy = new double[stations];
     private final double[] missedSince = new double[stations];
+    private final double[] missedAtAll = new double[stations];
     private double found;
     private double early;
     private double days;
@@ -189,6 +190,7 @@ record PlanProblem(
     private void one(Rows rows, int row, float[][] heard) {
       Arrays.fill(missedBy, 1);
       Arrays.fill(missedSince, 1);
+      Arrays.fill(missedAtAll, 1);
       double[] works = rows.works(row);
       int place = rows.place(row);
       double missed = 1;
@@ -227,10 +229,14 @@ record PlanProblem(
       if (time.beginDays()[window] >= mendFrom[station]) {
         missedSince[station] *= 1 - chance;
       }
+      double well = works[station];
+      missedAtAll[station] =
+          1
+              - well * (1 - missedBy[station])
+              - (1 - well) * mends[station] * (1 - missedSince[station]);
       double missed = 1;
-      for (int s = 0; s < stations; s++) {
-        missed *=
-            1 - works[s] * (1 - missedBy[s]) - (1 - works[s]) * mends[s] * (1 - missedSince[s]);
+      for (double each : missedAtAll) {
+        missed *= each;
       }
       return missed;
     }

@@ -26,9 +26,9 @@ public record PlanSettings(
     Rule rule) {
   /**
    * An hour that finds less than this is better slept: at 20 hours a week a month of such hours
-   * would find less than one in twenty. Judged.
+   * would find less than one in ten. Judged.
    */
-  public static final double USUAL_LEAST_GAIN_PER_HOUR = 5e-4;
+  public static final double USUAL_LEAST_GAIN_PER_HOUR = 1e-3;
 
   /** A command is listened after for a pass or two before the next one is sent, h. Judged. */
   public static final double USUAL_COMMAND_GAP_HOURS = 3;

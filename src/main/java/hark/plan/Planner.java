@@ -23,7 +23,7 @@ public final class Planner {
   private static final int PARTICLES = 2400;
 
   /** Possibilities that try every command: every so manieth, even, of the half to choose on. */
-  private static final int THINNED_FOR_COMMANDS = 10;
+  private static final int THINNED_FOR_COMMANDS = 16;
 
   private final Diagnosis diagnosis;
   private final PlanSettings settings;
@@ -126,7 +126,7 @@ public final class Planner {
               new CommandChoice.Candidate(
                   sent(w, value),
                   value.option().procedure().id(),
-                  value.command().adds(),
+                  Math.max(value.command().adds(), value.command().addsAtBest()),
                   value.command().addsError(),
                   value.command().addsEarly(),
                   value.hazard()));

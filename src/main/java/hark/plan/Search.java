@@ -21,7 +21,7 @@ final class Search {
   private static final double BETTER = 1e-9;
 
   /** Rounds of exchanging; each looks at every window once. */
-  private static final int MOST_ROUNDS = 6;
+  private static final int MOST_ROUNDS = 4;
 
   /** Windows left out that an exchange tries, usually. */
   static final int USUAL_WIDTH = 5;
@@ -117,6 +117,9 @@ final class Search {
 
   /** Puts a move in, whatever must leave for it, and fills what room is left. */
   private double makeRoom(int[] choice, int[] add, int[] fixed, double best) {
+    if (fitsWith(choice, add[0], add[1])) {
+      return tryWith(choice, -1, add, best);
+    }
     int[] kept = fixed.clone();
     kept[add[0]] = add[1];
     int[] tried = choice.clone();
@@ -193,7 +196,7 @@ final class Search {
         continue;
       }
       if (fresh > problem.price()
-          && take(choice, simplest(choice, step.window(), fresh, present, hours), step)) {
+          && take(choice, simplest(choice, step, fresh, present, hours), step)) {
         present = early(choice);
         hours = effort.hours(choice);
       }
@@ -216,14 +219,14 @@ final class Search {
   }
 
   /** The plainest move of a window that is as good as the best one but for noise. */
-  private int simplest(int[] choice, int window, double best, double present, double hours) {
-    int simplest = -1;
-    List<Move> moves = problem.moves().get(window);
+  private int simplest(int[] choice, Step step, double best, double present, double hours) {
+    int simplest = step.move();
+    List<Move> moves = problem.moves().get(step.window());
     for (int m = 0; m < moves.size(); m++) {
-      boolean plainer = simplest < 0 || moves.get(m).plainness() < moves.get(simplest).plainness();
+      boolean plainer = moves.get(m).plainness() < moves.get(simplest).plainness();
       if (plainer
-          && isChosenHere(window, m)
-          && rate(choice, window, m, present, hours) >= AS_GOOD * best) {
+          && isChosenHere(step.window(), m)
+          && rate(choice, step.window(), m, present, hours) >= AS_GOOD * best) {
         simplest = m;
       }
     }

@@ -29,11 +29,10 @@ final class Settling {
   }
 
   /** The track is never known for good; an object only where a curve could tell several apart. */
-  static boolean isOpen(Question question, Diagnosis diagnosis) {
+  static boolean isOpen(Question question, double[] objects, Diagnosis diagnosis) {
     if (question == Question.TRACK) {
       return true;
     }
-    double[] objects = diagnosis.objects();
     int open = 0;
     for (int k = 0; k < objects.length; k++) {
       String id = diagnosis.input().candidates().get(k).objectId();

@@ -28,8 +28,7 @@ class RotaReferenceTest {
   }
 
   private static Rota weekly(String... texts) {
-    return new Rota(
-        List.of(texts).stream().map(WeeklyTime::parse).toList(), List.of(), List.of());
+    return new Rota(List.of(texts).stream().map(WeeklyTime::parse).toList(), List.of(), List.of());
   }
 
   private static List<LocalDate> days(Rota rota) {
@@ -51,10 +50,30 @@ class RotaReferenceTest {
             "PT1H");
     assertEquals(
         dates(
-            "1997-09-01", "1997-09-03", "1997-09-05", "1997-09-15", "1997-09-17", "1997-09-19",
-            "1997-09-29", "1997-10-01", "1997-10-03", "1997-10-13", "1997-10-15", "1997-10-17",
-            "1997-10-27", "1997-10-29", "1997-10-31", "1997-11-10", "1997-11-12", "1997-11-14",
-            "1997-11-24", "1997-11-26", "1997-11-28", "1997-12-08", "1997-12-10", "1997-12-12",
+            "1997-09-01",
+            "1997-09-03",
+            "1997-09-05",
+            "1997-09-15",
+            "1997-09-17",
+            "1997-09-19",
+            "1997-09-29",
+            "1997-10-01",
+            "1997-10-03",
+            "1997-10-13",
+            "1997-10-15",
+            "1997-10-17",
+            "1997-10-27",
+            "1997-10-29",
+            "1997-10-31",
+            "1997-11-10",
+            "1997-11-12",
+            "1997-11-14",
+            "1997-11-24",
+            "1997-11-26",
+            "1997-11-28",
+            "1997-12-08",
+            "1997-12-10",
+            "1997-12-12",
             "1997-12-22"),
         days(rota));
   }
@@ -63,8 +82,16 @@ class RotaReferenceTest {
   void monthlyOnTheFirstFridayForTenTimes() {
     assertEquals(
         dates(
-            "1997-09-05", "1997-10-03", "1997-11-07", "1997-12-05", "1998-01-02", "1998-02-06",
-            "1998-03-06", "1998-04-03", "1998-05-01", "1998-06-05"),
+            "1997-09-05",
+            "1997-10-03",
+            "1997-11-07",
+            "1997-12-05",
+            "1998-01-02",
+            "1998-02-06",
+            "1998-03-06",
+            "1998-04-03",
+            "1998-05-01",
+            "1998-06-05"),
         days(rule("19970905T090000Z", "FREQ=MONTHLY;COUNT=10;BYDAY=1FR", "PT2H")));
   }
 
@@ -100,8 +127,7 @@ class RotaReferenceTest {
     assertEquals(
         Optional.of("closed until 2026-11-09T00:00:00Z"),
         always.against(inside, inside.plusSeconds(600)));
-    assertEquals(
-        Optional.empty(), always.against(gap.to(), gap.to().plusSeconds(600)));
+    assertEquals(Optional.empty(), always.against(gap.to(), gap.to().plusSeconds(600)));
   }
 
   private static Instant at(String time) {
