@@ -8,7 +8,7 @@
  * code; {@code Setup} makes these numbers of a diagnosis, {@code CommandTree} follows commands.
  *
  * <p>Not modelled: telemetry as a way to choose (after a reception people decide); a recording that
- * exists already and is searched again; receptions of two commands by one possibility that depend on
- * each other.
+ * exists already and is searched again; receptions of two commands by one possibility that depend
+ * on each other.
  */
 package hark.plan;
