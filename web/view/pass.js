@@ -25,7 +25,7 @@ export function passMain(s, p, act) {
   const option = w.options.find((o) => o.procedure === p.procedure);
   return html`
     <main id="pass-main" class="pass">
-      <section class="answer"><h1>${sentence(w, s.now, option?.title)}</h1>
+      <section class="answer"><h1>${sentence(w, s.now, option?.title)}${authority(s, p, w)}</h1>
         <p class="why">${w.station}, ${degrees(w.maxElevationDeg)}, ${date(w.aos)} from ${clockSeconds(w.aos)} to ${clockSeconds(w.los)}.
           ${term('beacon-on', 'Beacon on')} ${percentError(w.beaconOn, w.beaconOnError)}${option ? html`, ${term('heard')} ${percentError(option.heardThisPass, option.heardThisPassError)}` : ''}.
           ${w.planned === null ? 'The plan leaves this pass out.' : ''}</p></section>
@@ -41,6 +41,12 @@ export function passMain(s, p, act) {
       ${p.data && track ? passSheet(s, p, p.data, track, w) : ''}
     </main>`;
 }
+
+/** What the answer says of sending in this window, while its own procedure is chosen. @param {State} s @param {PassState} p @param {Window} w */
+const authority = (s, p, w) => {
+  const h = s.page.assessment.headline;
+  return h.window === w.id && h.caution !== '' && p.procedure === w.planned && phaseOf(w, s.now) !== 'over' ? html` <em class="long">${h.caution}</em>` : '';
+};
 
 /** @param {Window} w @param {number} now @param {string|undefined} what */
 function sentence(w, now, what) {

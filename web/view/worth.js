@@ -23,6 +23,7 @@ export function worth(s) {
 /** 12 points, 0.8 points @param {number} share */
 function points(share) {
   const value = 100 * share;
+  if (value < 0.05) return 'less than 0.1\u00a0points';
   const text = value >= 10 ? value.toFixed(0) : value.toFixed(1);
   return `${text}\u00a0${text === '1.0' ? 'point' : 'points'}`;
 }
