@@ -4,12 +4,6 @@ import hark.assessment.CaseDesk;
 import hark.assessment.ReviewCase;
 import hark.document.CaseJson;
 import hark.document.CasePage;
-import hark.problem.BadInput;
-import java.io.IOException;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -43,6 +37,7 @@ final class CaseCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
   @Mixin private AssessOptions options;
+  @Mixin private NewFile file;
 
   @Option(
       names = "--format",
@@ -58,17 +53,9 @@ final class CaseCommand implements Callable<Integer> {
               + " ${DEFAULT-VALUE}).")
   private double gain = CaseDesk.USUAL_GAIN;
 
-  @Option(
-      names = "--out",
-      paramLabel = "FILE",
-      description = "Write it there and print the file's name; nothing is overwritten.")
-  private Path out;
-
   @Override
   public Integer call() {
-    if (out != null && Files.exists(out)) {
-      throw occupied(out);
-    }
+    file.refuseOccupied();
     MissionRecord mission = options.read();
     ReviewCase made = options.examine(mission).goingOn().made(gain);
     String text =
@@ -77,29 +64,7 @@ final class CaseCommand implements Callable<Integer> {
           case JSON -> CaseJson.text(made);
           case MARKDOWN -> CasePage.markdown(made);
         };
-    if (out == null) {
-      spec.commandLine().getOut().print(text);
-    } else {
-      spec.commandLine().getOut().println(write(text));
-    }
-    spec.commandLine().getOut().flush();
+    file.put(text, spec);
     return ExitCode.DONE;
-  }
-
-  private Path write(String text) {
-    try {
-      return Files.writeString(out, text, StandardOpenOption.CREATE_NEW);
-    } catch (FileAlreadyExistsException e) {
-      throw occupied(out);
-    } catch (IOException e) {
-      throw new CouldNot("the case could not be written: " + e.getMessage(), e);
-    }
-  }
-
-  private static BadInput occupied(Path path) {
-    return BadInput.of(
-        "there is a file already, and nothing is overwritten",
-        path.toString(),
-        "name another file");
   }
 }

@@ -32,6 +32,7 @@ import picocli.CommandLine.Command;
       LogCommand.class,
       JournalCommand.class,
       NoteCommand.class,
+      SheetCommand.class,
       AssessCommand.class,
       EnergyCommand.class,
       OrbitCommand.class,

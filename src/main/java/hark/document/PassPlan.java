@@ -15,7 +15,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** The pass plan inside a runbook entry: one section for each planned window. */
+/** The pass plan inside a runbook entry, one section for each planned window; and one alone. */
 final class PassPlan {
   /** Planned windows written out. */
   private static final int MOST = 6;
@@ -34,17 +34,17 @@ final class PassPlan {
       out.paragraph("Nothing is planned in the next " + Words.days(assessment.horizonDays()) + ".");
     }
     for (Window window : planned.stream().limit(MOST).toList()) {
-      window(out, assessment, facts, window);
+      out.heading(3, Words.dayAndMinute(window.aos()) + ", " + Markdown.plain(window.station()));
+      window(out, assessment, facts, window, Options.planned(window).orElseThrow());
     }
     if (planned.size() > MOST) {
       out.paragraph("And " + (planned.size() - MOST) + " more after that.");
     }
   }
 
-  private static void window(
-      Markdown out, Assessment assessment, MissionFacts facts, Window window) {
-    Option option = Options.planned(window).orElseThrow();
-    out.heading(3, Words.dayAndMinute(window.aos()) + ", " + Markdown.plain(window.station()));
+  /** Everything known of a window beforehand, as a table. */
+  static void window(
+      Markdown out, Assessment assessment, MissionFacts facts, Window window, Option option) {
     out.header("Field", "Value");
     out.field("Pass", Markdown.plain(window.id()));
     out.field(

@@ -7,6 +7,6 @@
  * they compute nothing of the domain, they only choose words that follow its numbers. All times are
  * UTC.
  *
- * <p>Not in this edition: pass sheets, handover and requests as documents of their own, plots.
+ * <p>Not in this edition: handover and requests for outside ears as documents of their own.
  */
 package hark.document;
