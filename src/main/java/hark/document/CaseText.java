@@ -49,7 +49,7 @@ final class CaseText {
         + " of people's time hear it with "
         + Words.percent(made.found(), made.foundError())
         + (made.found() - made.byListening() > 0.005
-            ? ", " + Words.percent(made.byListening()) + " of that by listening alone."
+            ? ", by listening alone with " + Words.percent(made.byListening()) + "."
             : ".")
         + " "
         + made.arguments().defensible();
