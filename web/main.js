@@ -20,6 +20,7 @@ const TICK_MS = 1000;
 /** A clock that runs fast is drawn more often, ms. */
 const QUICK_MS = 250;
 const WORKING = 'Working the numbers again…';
+const PROVISIONAL = 'Provisional: what still fits counts the new entry; the whole is being worked out…';
 
 const s = freshState();
 const log = wireLog(s, draw);
@@ -75,7 +76,7 @@ async function refresh() {
     const first = !s.page;
     s.page = fresh;
     received = Date.now();
-    s.status = fresh.working ? WORKING : counted(fresh);
+    s.status = fresh.provisional ? PROVISIONAL : fresh.working ? WORKING : counted(fresh);
     if (!fresh.working) s.written = '';
     if (first) setTimeout(router.foresee, TICK_MS);
   } catch (e) {

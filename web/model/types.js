@@ -57,7 +57,7 @@
  *     heardByHorizon: number, upperBound: number, meanDaysToHear: number},
  *   goingOn: {costHours: number, heard: number}[], crewHoursPerWeek: number,
  *   warnings: string[]}} Assessment
- * @typedef {{revision: number, working: boolean, clock: Clock,
+ * @typedef {{revision: number, working: boolean, provisional?: boolean, clock: Clock,
  *   assessment: Assessment, journal: JournalEntry[], pastWindows: PastWindow[]}} PageData
  */
 export {};

@@ -1,27 +1,18 @@
 package hark.assessment;
 
-import hark.ensemble.Candidate;
-import hark.ensemble.Cause;
 import hark.ensemble.Diagnosis;
 import hark.ensemble.DiagnosisInput;
 import hark.ensemble.EnergyFan;
-import hark.ensemble.EventSet;
 import hark.ensemble.Workers;
 import hark.evidence.Entry;
-import hark.evidence.Evidence;
 import hark.mission.Mission;
 import hark.plan.PlanOutcome;
 import hark.plan.Procedure;
 import hark.problem.Problem;
-import hark.station.StationFault;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
 /** Puts the results of diagnosis and plan into the words and order of an {@link Assessment}. */
@@ -54,6 +45,7 @@ final class AssessmentBuilder {
   }
 
   Assessment build(List<EnergyFan.Point> fan, EnergyView energy) {
+    BeliefViews beliefs = new BeliefViews(evidence, diagnosis.posterior());
     CauseViews causes = new CauseViews(mission, diagnosis, plan, workers);
     WindowViews windows =
         new WindowViews(diagnosis, plan, fan, Neighbours.of(mission, diagnosis), workers);
@@ -67,13 +59,13 @@ final class AssessmentBuilder {
         diagnosis.remainder(),
         diagnosis.remainderBound(),
         diagnosis.misfit(),
-        silence(),
-        explanations(),
+        beliefs.silence(),
+        beliefs.explanations(),
         causes.all(),
         causes.groups(),
-        objects(),
-        stations(),
-        evidenceViews(),
+        beliefs.objects(),
+        beliefs.stations(),
+        beliefs.evidence(),
         energy.energy(),
         energy.shadows(),
         energy.cutoffSoc(),
@@ -93,32 +85,6 @@ final class AssessmentBuilder {
         TreeNodes.of(mission.tree(), diagnosis));
   }
 
-  private Assessment.Silence silence() {
-    Optional<Instant> last = Diagnosis.lastHeard(input);
-    int silent = 0;
-    for (Entry entry : evidence) {
-      boolean after = last.map(heard -> entry.evidence().at().isAfter(heard)).orElse(true);
-      silent += after && entry.evidence() instanceof Evidence.NothingHeard ? 1 : 0;
-    }
-    return new Assessment.Silence(last, silent);
-  }
-
-  private List<Assessment.Explanation> explanations() {
-    double[] weights = diagnosis.setWeights();
-    double[] errors = diagnosis.setErrors();
-    List<Assessment.Explanation> list = new ArrayList<>();
-    for (int s = 0; s < weights.length; s++) {
-      EventSet set = diagnosis.sets().get(s);
-      List<Cause> causes = set.causes().stream().sorted().map(input.causes()::get).toList();
-      String title = SetTitle.of(causes.stream().map(Cause::title).toList());
-      list.add(
-          new Assessment.Explanation(
-              causes.stream().map(Cause::id).toList(), title, set.prior(), weights[s], errors[s]));
-    }
-    list.sort(Comparator.comparingDouble(Assessment.Explanation::posterior).reversed());
-    return list;
-  }
-
   /** Sets heavy enough to ask whether the fault tree means the same. */
   private List<TreeDisagreement> treeDisagreements() {
     double[] weights = diagnosis.setWeights();
@@ -132,70 +98,6 @@ final class AssessmentBuilder {
     return heavy.isEmpty()
         ? List.of()
         : TreeAgainstSimulation.of(mission.tree(), input, heavy, workers);
-  }
-
-  private List<Assessment.ObjectView> objects() {
-    double[] posterior = diagnosis.objects();
-    List<Assessment.ObjectView> list = new ArrayList<>();
-    for (int k = 0; k < posterior.length; k++) {
-      Candidate candidate = input.candidates().get(k);
-      boolean none = candidate.objectId().equals(Candidate.NONE);
-      String name = none ? "none of these" : candidate.sets().get(0).name().orElse("");
-      list.add(
-          new Assessment.ObjectView(candidate.objectId(), name, candidate.prior(), posterior[k]));
-    }
-    list.sort(Comparator.comparingDouble(Assessment.ObjectView::posterior).reversed());
-    return list;
-  }
-
-  private List<Assessment.StationView> stations() {
-    double[] works = diagnosis.stations();
-    List<Assessment.StationView> list = new ArrayList<>();
-    for (int s = 0; s < works.length; s++) {
-      list.add(
-          new Assessment.StationView(
-              input.stations().get(s).name(),
-              input.stations().get(s).worksWithProbability(),
-              works[s],
-              faults(diagnosis.stationFaults().get(s))));
-    }
-    return list;
-  }
-
-  private static List<Assessment.FaultView> faults(Map<StationFault, Double> posterior) {
-    return posterior.entrySet().stream()
-        .map(e -> new Assessment.FaultView(e.getKey().key(), e.getKey().title(), e.getValue()))
-        .sorted(Comparator.comparingDouble(Assessment.FaultView::posterior).reversed())
-        .toList();
-  }
-
-  private List<Assessment.EvidenceView> evidenceViews() {
-    int[] rows = diagnosis.bitsEntries();
-    double[][] bits = diagnosis.bits();
-    double[] tails = diagnosis.entryTail();
-    List<Assessment.EvidenceView> list = new ArrayList<>();
-    for (int k = 0; k < evidence.size(); k++) {
-      Map<String, Double> moved = new LinkedHashMap<>();
-      OptionalDouble tail = OptionalDouble.empty();
-      for (int row = 0; row < rows.length; row++) {
-        if (rows[row] == k) {
-          tail = OptionalDouble.of(tails[row]);
-          for (int c = 0; c < bits[row].length; c++) {
-            moved.merge(input.causes().get(c).id(), bits[row][c], Double::sum);
-          }
-        }
-      }
-      Entry entry = evidence.get(k);
-      list.add(
-          new Assessment.EvidenceView(
-              entry.number(),
-              entry.evidence().at(),
-              entry.evidence().kind(),
-              Words.title(entry),
-              moved,
-              tail));
-    }
-    return list;
   }
 
   private List<Assessment.ProcedureView> procedures() {

@@ -69,7 +69,9 @@ public final class Assessor {
           EnergyDesk energy = EnergyDesk.of(mission, diagnosis, view, request.threads());
           CaseDesk goingOn =
               new CaseDesk(mission, diagnosis, plan, assessment, energy, request.threads());
-          return new Examination(assessment, energy, goingOn, PlanDesk.of(assessment, plan));
+          FirstLook firstLook = new FirstLook(mission, request, diagnosis, assessment);
+          return new Examination(
+              assessment, energy, goingOn, PlanDesk.of(assessment, plan), firstLook);
         });
   }
 

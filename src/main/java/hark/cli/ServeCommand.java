@@ -140,7 +140,8 @@ final class ServeCommand implements Callable<Integer> {
         examination.assessment(),
         Optional.of(examination.energy()),
         Optional.of(examination.plan()),
-        Optional.of(examination.goingOn()));
+        Optional.of(examination.goingOn()),
+        Optional.of(examination.firstLook()));
   }
 
   private AssessmentRequest request(Instant now) {

@@ -23,6 +23,14 @@ public interface ConsoleModel {
    */
   Answer assess();
 
+  /**
+   * A quick answer to what was recorded since {@link #assess} answered, until that answers again;
+   * empty when there is none. Called by the same worker.
+   */
+  default Optional<Answer> provisional() {
+    return Optional.empty();
+  }
+
   /** Everything recorded so far, in order of number. */
   List<Entry> entries();
 
@@ -93,6 +101,11 @@ public interface ConsoleModel {
     /** Without anybody who answers for the plan. */
     Answer(Assessment assessment, Optional<EnergyQuestions> energy) {
       this(assessment, energy, Optional.empty(), Optional.empty());
+    }
+
+    /** The same with another assessment; whoever answers questions answers for the former one. */
+    Answer with(Assessment other) {
+      return new Answer(other, energy, plan, goingOn);
     }
   }
 

@@ -4,6 +4,7 @@ import hark.assessment.Assessment;
 import hark.assessment.Assessment.Window;
 import hark.assessment.CaseDesk;
 import hark.assessment.EnergyDesk;
+import hark.assessment.FirstLook;
 import hark.assessment.PlanDesk;
 import hark.assessment.TreeAgainstSimulation;
 import hark.document.MissionFacts;
@@ -45,6 +46,7 @@ public final class MissionModel implements ConsoleModel {
   private final Optional<MissionPapers> papers;
   private final Optional<MissionOrbit> orbit;
   private Optional<Known> last = Optional.empty();
+  private Optional<FirstLook> firstLook = Optional.empty();
 
   private record Known(List<Entry> entries, Answer answer) {}
 
@@ -54,15 +56,17 @@ public final class MissionModel implements ConsoleModel {
    * @param desk answers questions about its electrical system; empty when there is none
    * @param plan answers questions about its plan; empty when there is none
    * @param goingOn makes the case for going on; empty when there is none
+   * @param firstLook answers for one more entry until that is worked out; empty when nobody can
    */
   public record Worked(
       Assessment assessment,
       Optional<EnergyDesk> desk,
       Optional<PlanDesk> plan,
-      Optional<CaseDesk> goingOn) {
-    /** Without anybody who answers for the plan. */
+      Optional<CaseDesk> goingOn,
+      Optional<FirstLook> firstLook) {
+    /** Without anybody who answers for the plan or for later entries. */
     public Worked(Assessment assessment, Optional<EnergyDesk> desk) {
-      this(assessment, desk, Optional.empty(), Optional.empty());
+      this(assessment, desk, Optional.empty(), Optional.empty(), Optional.empty());
     }
   }
 
@@ -140,8 +144,20 @@ public final class MissionModel implements ConsoleModel {
     Answer answer =
         new Answer(
             worked.assessment(), energy, worked.plan(), worked.goingOn().map(desk -> desk::made));
+    firstLook = worked.firstLook();
     last = Optional.of(new Known(entries, answer));
     return answer;
+  }
+
+  @Override
+  public synchronized Optional<Answer> provisional() {
+    List<Entry> entries = entries();
+    boolean longer = last.isPresent() && entries.size() > last.get().entries.size();
+    return longer
+        ? firstLook
+            .flatMap(look -> look.after(entries, now()))
+            .map(assessment -> last.get().answer.with(assessment))
+        : Optional.empty();
   }
 
   private static boolean isFresh(Instant known, Instant now) {

@@ -24,6 +24,9 @@ final class PageJson {
   static ObjectNode page(ConsoleModel model, Revisions.Revision revision, boolean working) {
     ObjectNode page = JsonNodeFactory.instance.objectNode();
     page.put("revision", revision.number()).put("working", working);
+    if (revision.provisional()) {
+      page.put("provisional", true);
+    }
     page.set("clock", clock(model));
     page.set("assessment", assessment(model, revision.assessment()));
     page.set("journal", journal(revision.entries()).get("entries"));

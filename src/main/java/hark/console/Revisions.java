@@ -20,8 +20,13 @@ import org.slf4j.LoggerFactory;
 final class Revisions implements AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(Revisions.class);
 
-  /** An assessment with the record it was made from. */
-  record Revision(int number, ConsoleModel.Answer answer, List<Entry> entries) {
+  /**
+   * An assessment with the record it was made from.
+   *
+   * @param provisional true when the whole is still being worked out
+   */
+  record Revision(
+      int number, ConsoleModel.Answer answer, List<Entry> entries, boolean provisional) {
     Assessment assessment() {
       return answer.assessment();
     }
@@ -84,16 +89,35 @@ final class Revisions implements AutoCloseable {
     waiting.set(false);
     int after = current.map(Revision::number).orElse(0);
     listener.accept(new News.Working(after));
-    News outcome = outcome(after + 1);
+    boolean first = firstLook(after + 1);
+    News outcome = outcome(after + (first ? 2 : 1));
     working = false;
     listener.accept(outcome);
+  }
+
+  /** Shows a provisional answer where there is one; whether it did. */
+  private boolean firstLook(int number) {
+    try {
+      List<Entry> entries = List.copyOf(model.entries());
+      Optional<ConsoleModel.Answer> quick = model.provisional();
+      if (quick.isEmpty()) {
+        return false;
+      }
+      Revision revision = new Revision(number, quick.get(), entries, true);
+      current = Optional.of(revision);
+      listener.accept(new News.Ready(revision));
+      return true;
+    } catch (RuntimeException e) {
+      LOG.debug("No provisional answer", e);
+      return false;
+    }
   }
 
   private News outcome(int number) {
     try {
       List<Entry> entries = List.copyOf(model.entries());
       long began = System.nanoTime();
-      Revision revision = new Revision(number, model.assess(), entries);
+      Revision revision = new Revision(number, model.assess(), entries, false);
       lastSeconds = (System.nanoTime() - began) / 1e9;
       current = Optional.of(revision);
       return new News.Ready(revision);

@@ -168,6 +168,18 @@ public final class Diagnosis {
     return posterior;
   }
 
+  /**
+   * What entries that were added since make of it, on the possibilities that are there: nothing is
+   * simulated or drawn, so it takes a moment and is provisional. Empty when that cannot be said:
+   * entries are gone or changed, or an added one asks for new simulations (telemetry, a command) or
+   * lies across this diagnosis' time.
+   *
+   * @param later the same mission with more evidence, perhaps at a later time
+   */
+  public Optional<Posterior> provisional(DiagnosisInput later, Workers workers) {
+    return new Additions(weighed, ahead).posterior(later, workers);
+  }
+
   /** Event sets, the empty one first, then one for each cause, then pairs. */
   public List<EventSet> sets() {
     return posterior.sets();

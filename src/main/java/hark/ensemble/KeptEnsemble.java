@@ -138,7 +138,7 @@ public final class KeptEnsemble {
         new Weighing(
             input.stations().size(), weighing, clues, nodes, new Weigher(input, ear, memory));
     made.runShared(workers);
-    return new Weighed(input, there, clues, weighing, nodes, ear, made);
+    return new Weighed(input, there, clues, weighing, nodes, ear, made.released());
   }
 
   /** The population with answers to telemetry; where commands were sent, half of it takes each. */

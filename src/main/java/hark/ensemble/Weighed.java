@@ -42,7 +42,7 @@ record Weighed(
       Weigher again = new Weigher(input, ear, population.bodies.size());
       weighing = weighing.extended(population, again, workers);
     }
-    return new Weighed(input, sky, clues, population, nodes, ear, weighing);
+    return new Weighed(input, sky, clues, population, nodes, ear, weighing.released());
   }
 
   Illumination light() {

@@ -12,8 +12,11 @@ import java.util.stream.IntStream;
 final class Weighing {
   final Population population;
   final List<Clue> clues;
-  private final HearingNodes[] nodes;
-  final Weigher weigher;
+  final HearingNodes[] nodes;
+
+  /** Null once nothing more is to be weighed. */
+  Weigher weigher;
+
   private final LazyTables[][] tables;
 
   /** Likelihood of the first i entries that weigh, by {@code [i][member]}; row 0 is all ones. */
@@ -69,16 +72,20 @@ final class Weighing {
    * something is not remembered.
    */
   void runShared(Workers workers) {
-    if (!SharedPaths.mayShare(clues)) {
-      weighFrom(0, workers);
-      return;
-    }
-    workers.each(nodes.length, group -> pathsOf(group).run());
+    weighShared(0, workers);
   }
 
-  private SharedPaths pathsOf(int group) {
+  private void weighShared(int first, Workers workers) {
+    if (!SharedPaths.mayShare(clues)) {
+      weighFrom(first, workers);
+      return;
+    }
+    workers.each(nodes.length, group -> pathsOf(group, first).run());
+  }
+
+  private SharedPaths pathsOf(int group, int first) {
     int[] own =
-        IntStream.range(0, population.members.size())
+        IntStream.range(first, population.members.size())
             .filter(m -> population.members.get(m).hearings(nodes.length) == group)
             .toArray();
     LazyTables[] met = Arrays.stream(tables).map(row -> row[group]).toArray(LazyTables[]::new);
@@ -114,6 +121,31 @@ final class Weighing {
     }
     more.weighFrom(known, workers);
     return more;
+  }
+
+  /** Hands everything known to a weighing of the same members with more clues. */
+  void copyInto(Weighing more) {
+    copy(prefix, more.prefix, population.members.size());
+    copy(outcome, more.outcome, population.members.size());
+    System.arraycopy(nodeShare, 0, more.nodeShare, 0, nodeShare.length);
+    for (int s = 0; s < works.length; s++) {
+      System.arraycopy(works[s], 0, more.works[s], 0, works[s].length);
+      System.arraycopy(modes[s], 0, more.modes[s], 0, modes[s].length);
+    }
+  }
+
+  /** Lets go of all that only weighing more members would need. */
+  Weighing released() {
+    weigher = null;
+    for (LazyTables[] row : tables) {
+      Arrays.fill(row, null);
+    }
+    return this;
+  }
+
+  /** Tables of a clue and a group of hearings. */
+  LazyTables tables(int clue, int group) {
+    return tables[clue][group];
   }
 
   private static void copy(double[][] from, double[][] to, int known) {

@@ -142,20 +142,25 @@ class KeptEnsembleTest {
         workers -> {
           DiagnosisInput input = record.input();
           Weighed alone = Weighed.of(input, Sky.of(input), workers);
-          Weigher weigher = new Weigher(input, alone.ear(), alone.population().bodies.size());
-          Weighing shared =
-              new Weighing(2, alone.population(), alone.clues(), alone.nodes(), weigher);
+          Weighing each = weighing(input, alone);
+          each.run(workers);
+          Weighing shared = weighing(input, alone);
           shared.runShared(workers);
           for (int c = 0; c <= alone.clues().size(); c++) {
             for (int m = 0; m < alone.population().members.size(); m++) {
-              double expected = alone.weighing().prefix[c][m];
+              double expected = each.prefix[c][m];
               assertEquals(expected, shared.prefix[c][m], rounding * (1 + expected));
             }
           }
-          assertArrayEquals(alone.weighing().nodeShare[7], shared.nodeShare[7], 1e-6f);
-          assertArrayEquals(alone.weighing().works[1][7], shared.works[1][7], 1e-6f);
+          assertArrayEquals(each.nodeShare[7], shared.nodeShare[7], 1e-6f);
+          assertArrayEquals(each.works[1][7], shared.works[1][7], 1e-6f);
           return 0;
         });
+  }
+
+  private static Weighing weighing(DiagnosisInput input, Weighed known) {
+    Weigher weigher = new Weigher(input, known.ear(), known.population().bodies.size());
+    return new Weighing(2, known.population(), known.clues(), known.nodes(), weigher);
   }
 
   @Test
