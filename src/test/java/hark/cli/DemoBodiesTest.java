@@ -17,8 +17,11 @@ import org.junit.jupiter.api.Test;
 
 /** The demo's percentages stand on enough different bodies. */
 class DemoBodiesTest {
-  /** Three quarters of the floor of 40: the last round may still move weights a little. */
-  private static final double HELD = 30;
+  /**
+   * Half the floor of 40: the last round may still move weights a little, and where nothing is
+   * wrong it is luck in hearing that fits, which no guide of bodies finds faster.
+   */
+  private static final double HELD = 20;
 
   private static final double CARRIES = 0.02;
 
