@@ -1,11 +1,11 @@
 // @ts-check
 /** Wires the energy page: what a person asks there, and what became of it. */
-import { Refusal } from './api/console.js';
 import { askWhatIf, fetchEnergy, fetchMember, fetchWhy } from './api/energy.js';
 import { timeAt } from './chart/energy.js';
 import { firstFigure, moved, shownSpan, typed } from './model/energy.js';
 import { nothingAsked } from './model/energystate.js';
 import { DAY, iso, ms } from './model/time.js';
+import { asking } from './shell/asking.js';
 import { energyMain } from './view/energy.js';
 /** @typedef {import('./model/state.js').State} State */
 /** @typedef {import('./model/types.js').Problem} Problem */
@@ -13,50 +13,27 @@ import { energyMain } from './view/energy.js';
 
 /** On a page narrower than this one day is shown at first, px. */
 const NARROW = 620;
-const SLOW_MS = 500;
 const SLIDING_MS = 150;
 const TYPING_MS = 450;
 const KEYS_MS = 200;
 
 /** @param {State} s @param {() => void} draw */
 export function wireEnergy(s, draw) {
-  /** @type {Map<Kind, AbortController>} */
-  const running = new Map();
+  const questions = asking(draw);
+  s.energy.slow = questions.slow;
   /** @type {Map<Kind, ReturnType<typeof setTimeout>>} */
   const later = new Map();
 
-  /** Asks; a newer question of the same kind takes an older one's place. @template T @param {Kind} kind @param {(signal: AbortSignal) => Promise<T>} question @param {(answer: T) => void} take @param {(problems: Problem[]) => void} refuse */
-  async function ask(kind, question, take, refuse) {
-    drop(kind);
-    const e = s.energy;
-    const mine = new AbortController();
-    running.set(kind, mine);
-    const slow = setTimeout(() => { e.slow[kind] = true; draw(); }, SLOW_MS);
-    try {
-      const answer = await question(mine.signal);
-      if (running.get(kind) !== mine) return;
-      refuse([]);
-      take(answer);
-    } catch (err) {
-      if (running.get(kind) !== mine) return;
-      if (!(err instanceof Refusal)) throw err;
-      refuse(err.problems);
-    } finally {
-      clearTimeout(slow);
-      if (running.get(kind) === mine) {
-        running.delete(kind);
-        e.slow[kind] = false;
-        draw();
-      }
-    }
+  /** Asks; what was to be asked soon is asked now. @template T @param {Kind} kind @param {(signal: AbortSignal) => Promise<T>} question @param {(answer: T) => void} take @param {(problems: Problem[]) => void} refuse */
+  function ask(kind, question, take, refuse) {
+    clearTimeout(later.get(kind));
+    return questions.ask(kind, question, take, refuse);
   }
 
   /** @param {Kind} kind */
   function drop(kind) {
     clearTimeout(later.get(kind));
-    running.get(kind)?.abort();
-    running.delete(kind);
-    s.energy.slow[kind] = false;
+    questions.drop(kind);
   }
 
   /** @param {Kind} kind @param {number} wait @param {() => void} then */
@@ -171,7 +148,7 @@ export function wireEnergy(s, draw) {
     actions,
     /** The page is looked at, or a new revision came while it is. @param {number} revision */
     shown(revision) {
-      if (s.energy.data?.revision !== revision && !running.has('report')) load();
+      if (s.energy.data?.revision !== revision && !questions.asks('report')) load();
     },
   };
 }

@@ -1,11 +1,10 @@
 // @ts-check
 /** Wires the page Now: which pass is looked at, what is opened, what lies far ahead. */
-import { Refusal, fetchProcedure, fetchRecovery, fetchSky } from './api/console.js';
+import { Refusal, fetchProcedure, fetchSky } from './api/console.js';
 import { FORMS } from './model/entry.js';
 import { nowMain } from './view/now.js';
+import { lookFar } from './shell/farahead.js';
 import { shownWindow } from './view/pointing.js';
-
-const FAR_DAYS = 365;
 
 /** @param {import('./model/shell.js').Shell} shell @returns {import('./model/shell.js').Page} */
 export function page({ s, draw, log }) {
@@ -50,18 +49,7 @@ export function page({ s, draw, log }) {
       }
       draw();
     },
-    async lookFar() {
-      const far = s.farAhead = { ...s.farAhead, asked: true, problems: [] };
-      draw();
-      try {
-        far.look = await fetchRecovery(FAR_DAYS);
-      } catch (e) {
-        if (!(e instanceof Refusal)) throw e;
-        far.problems = e.problems;
-      }
-      far.asked = false;
-      draw();
-    },
+    lookFar: () => lookFar(s, draw),
   };
 
   /** Chooses what happened and goes to the form. @param {string} kind */

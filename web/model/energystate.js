@@ -9,7 +9,7 @@
  *   trace: import('./energy.js').Trace|undefined, memberProblems: import('./types.js').Problem[],
  *   key: string, value: string, other: import('./energy.js').WhatIf|undefined,
  *   whatIfProblems: import('./types.js').Problem[],
- *   slow: Record<'report'|'why'|'member'|'whatIf', boolean>}} EnergyState
+ *   slow: Record<string, boolean>}} EnergyState
  *
  * `slow` tells which questions have been waiting for longer than a person should wonder.
  *
@@ -22,5 +22,5 @@
 export const nothingAsked = () => ({
   data: undefined, problems: [], days: 3, from: 0, at: 0, whyNow: undefined, why: undefined, whyProblems: [],
   trace: undefined, memberProblems: [], key: '', value: '', other: undefined, whatIfProblems: [],
-  slow: { report: false, why: false, member: false, whatIf: false },
+  slow: {},
 });

@@ -289,45 +289,7 @@ public record Assessment(
       boolean unattended,
       Optional<String> planned,
       List<Option> options,
-      Optional<String> notAvailable) {
-    /** A window in which the station may be used. */
-    public Window(
-        String id,
-        String station,
-        Instant aos,
-        Instant culmination,
-        Instant los,
-        double maxElevationDeg,
-        List<Geometry> geometry,
-        double beaconOn,
-        double beaconOnError,
-        double socP25,
-        double socP50,
-        double socP75,
-        double minutesSinceSunrise,
-        boolean unattended,
-        Optional<String> planned,
-        List<Option> options) {
-      this(
-          id,
-          station,
-          aos,
-          culmination,
-          los,
-          maxElevationDeg,
-          geometry,
-          beaconOn,
-          beaconOnError,
-          socP25,
-          socP50,
-          socP75,
-          minutesSinceSunrise,
-          unattended,
-          planned,
-          options,
-          Optional.empty());
-    }
-  }
+      Optional<String> notAvailable) {}
 
   /** One candidate's pass in a window. */
   public record Geometry(

@@ -89,10 +89,8 @@ final class Api {
   }
 
   private Reply sky(String windowId) {
-    return revisions.current().stream()
-        .flatMap(now -> now.assessment().windows().stream())
-        .filter(window -> window.id().equals(windowId))
-        .findFirst()
+    return revisions
+        .window(windowId)
         .flatMap(model::sky)
         .map(sky -> Reply.json(200, PageJson.sky(sky)))
         .orElseGet(() -> Reply.problem(404, "there is no window '" + windowId + "'", "", ""));

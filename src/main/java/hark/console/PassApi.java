@@ -2,7 +2,6 @@ package hark.console;
 
 import hark.assessment.Assessment;
 import hark.assessment.Assessment.ProcedureView;
-import hark.assessment.Assessment.Window;
 import hark.document.PassCalendar;
 import hark.document.PlanEvents;
 import hark.document.WindowTable;
@@ -32,12 +31,8 @@ final class PassApi {
   }
 
   private Reply pass(String id) {
-    Optional<Window> window =
-        revisions.current().stream()
-            .flatMap(now -> now.assessment().windows().stream())
-            .filter(each -> each.id().equals(id))
-            .findFirst();
-    return window
+    return revisions
+        .window(id)
         .flatMap(model::pass)
         .map(view -> Reply.json(200, PassJson.of(view)))
         .orElseGet(

@@ -68,6 +68,14 @@ final class Revisions implements AutoCloseable {
     return current;
   }
 
+  /** A window of the present assessment by its id. */
+  Optional<Assessment.Window> window(String id) {
+    return current.stream()
+        .flatMap(now -> now.assessment().windows().stream())
+        .filter(window -> window.id().equals(id))
+        .findFirst();
+  }
+
   /** How long the last assessment took, s; 0 before the first. */
   double lastSeconds() {
     return lastSeconds;

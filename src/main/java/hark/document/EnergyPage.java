@@ -117,19 +117,7 @@ public final class EnergyPage {
       return;
     }
     page.line("  Energy of one orbit, Wh, mean over the possibilities and the day's orbits");
-    Columns table =
-        new Columns(
-            "day",
-            "offered",
-            "taken",
-            "loads",
-            "losses",
-            "stored",
-            "removed",
-            "margin",
-            "least",
-            "if safe",
-            "if nominal");
+    Columns table = balanceColumns("day");
     byDay(balance).forEach((day, orbits) -> table.row(row(Words.day(day(day)), orbits)));
     table.print(page);
     page.prose(
@@ -150,6 +138,22 @@ public final class EnergyPage {
                 orbit -> orbit.orbitStart().atOffset(ZoneOffset.UTC).toLocalDate(),
                 TreeMap::new,
                 Collectors.toList()));
+  }
+
+  /** Columns of what {@link #row} gives, the first under a heading of its own. */
+  static Columns balanceColumns(String first) {
+    return new Columns(
+        first,
+        "offered",
+        "taken",
+        "loads",
+        "losses",
+        "stored",
+        "removed",
+        "margin",
+        "least",
+        "if safe",
+        "if nominal");
   }
 
   static String[] row(String day, List<OrbitBalance> orbits) {

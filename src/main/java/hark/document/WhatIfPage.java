@@ -70,19 +70,7 @@ public final class WhatIfPage {
       return;
     }
     page.line("  Energy of one orbit, Wh, mean over all orbits shown");
-    Columns table =
-        new Columns(
-            "",
-            "offered",
-            "taken",
-            "loads",
-            "losses",
-            "stored",
-            "removed",
-            "margin",
-            "least",
-            "if safe",
-            "if nominal");
+    Columns table = EnergyPage.balanceColumns("");
     table.row(EnergyPage.row("as it is", what.balanceBefore()));
     table.row(EnergyPage.row("what if", what.balanceAfter()));
     table.print(page);

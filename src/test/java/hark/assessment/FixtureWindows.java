@@ -103,7 +103,8 @@ public final class FixtureWindows {
         38,
         unattended,
         planned,
-        unattended ? listening(heard) : sending(heard, planned.orElse("listen-wide")));
+        unattended ? listening(heard) : sending(heard, planned.orElse("listen-wide")),
+        Optional.empty());
   }
 
   /** An option by its parts that matter to a sentence. */

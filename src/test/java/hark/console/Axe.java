@@ -3,6 +3,7 @@ package hark.console;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import com.deque.html.axecore.playwright.AxeBuilder;
+import com.deque.html.axecore.results.Rule;
 import com.microsoft.playwright.Page;
 import java.util.List;
 import java.util.Set;
@@ -18,13 +19,24 @@ final class Axe {
     page.evaluate("t => document.querySelector(`input[value=${t}]`).click()", theme);
     page.evaluate("() => document.querySelectorAll('details').forEach(d => { d.open = true; })");
     page.waitForTimeout(SETTLED_MILLIS);
-    List<String> serious =
-        new AxeBuilder(page)
-            .analyze().getViolations().stream()
-                .filter(rule -> Set.of("serious", "critical").contains(rule.getImpact()))
-                .map(PageBrowserTest::words)
-                .toList();
-    assertEquals(List.of(), serious);
+    assertEquals(List.of(), serious(page));
+  }
+
+  /** What is serious about a page as it stands, in words. */
+  static List<String> serious(Page page) {
+    return new AxeBuilder(page)
+        .analyze().getViolations().stream()
+            .filter(rule -> Set.of("serious", "critical").contains(rule.getImpact()))
+            .map(Axe::words)
+            .toList();
+  }
+
+  private static String words(Rule rule) {
+    return rule.getId()
+        + ": "
+        + rule.getHelp()
+        + " at "
+        + rule.getNodes().stream().map(node -> node.getTarget().toString()).limit(5).toList();
   }
 
   static void isNotScrolledSideways(Page page) {

@@ -5,13 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import java.time.Duration;
 import java.util.List;
-import java.util.Set;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
@@ -156,13 +154,7 @@ class EnergyBrowserTest {
     page.locator(".changes").first().waitFor();
     page.evaluate("() => document.querySelectorAll('details').forEach(d => { d.open = true; })");
     page.waitForTimeout(300);
-    List<String> serious =
-        new AxeBuilder(page)
-            .analyze().getViolations().stream()
-                .filter(rule -> Set.of("serious", "critical").contains(rule.getImpact()))
-                .map(PageBrowserTest::words)
-                .toList();
-    assertEquals(List.of(), serious);
+    assertEquals(List.of(), Axe.serious(page));
   }
 
   @Test

@@ -3,12 +3,10 @@ package hark.console;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import java.util.List;
-import java.util.Set;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -39,7 +37,7 @@ class FirstVisitBrowserTest {
         assertThat(guide).containsText(step + " of 5");
         assertThat(page.locator("[data-step='" + step + "']")).isInViewport();
       }
-      assertEquals(List.of(), serious(page));
+      assertEquals(List.of(), Axe.serious(page));
       guide.locator("button").first().press("Enter");
       assertThat(guide).hasCount(0);
       page.reload();
@@ -63,22 +61,14 @@ class FirstVisitBrowserTest {
       assertThat(page.locator("h1")).containsText("No station sees the satellite");
       assertThat(page.locator(".leading").last()).containsText("before any evidence");
       assertThat(page.locator(".columns").first()).containsText("Begin with the last pass");
-      assertEquals(List.of(), serious(page));
+      assertEquals(List.of(), Axe.serious(page));
       page.locator(".pages a[href='#passes']").click();
       assertThat(page.locator("#passes-main")).containsText("orbit.sources");
       page.navigate(server.address() + "#pass/Nowhere%202026-11-14T12:18:05Z");
       assertThat(page.locator("#pass-main h1")).containsText("not among those ahead");
-      assertEquals(List.of(), serious(page));
+      assertEquals(List.of(), Axe.serious(page));
       assertEquals(List.of(), visit.complaints());
       page.context().close();
     }
-  }
-
-  private static List<String> serious(Page page) {
-    return new AxeBuilder(page)
-        .analyze().getViolations().stream()
-            .filter(rule -> Set.of("serious", "critical").contains(rule.getImpact()))
-            .map(PageBrowserTest::words)
-            .toList();
   }
 }

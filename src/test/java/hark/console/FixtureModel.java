@@ -359,7 +359,8 @@ final class FixtureModel implements ConsoleModel {
         w.minutesSinceSunrise(),
         w.unattended(),
         w.planned(),
-        w.options());
+        w.options(),
+        w.notAvailable());
   }
 
   private static Instant at(String time) {

@@ -123,6 +123,7 @@ class MissionPassTest {
         10,
         false,
         Optional.empty(),
-        List.of());
+        List.of(),
+        Optional.empty());
   }
 }

@@ -3,12 +3,9 @@ package hark.console;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.deque.html.axecore.results.Rule;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import java.util.List;
-import java.util.Set;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -72,13 +69,7 @@ class PageBrowserTest {
     page.evaluate("() => document.querySelectorAll('details').forEach(d => { d.open = true; })");
     page.locator(".steps").first().waitFor();
     page.waitForTimeout(1800);
-    List<String> serious =
-        new AxeBuilder(page)
-            .analyze().getViolations().stream()
-                .filter(rule -> Set.of("serious", "critical").contains(rule.getImpact()))
-                .map(PageBrowserTest::words)
-                .toList();
-    assertEquals(List.of(), serious);
+    assertEquals(List.of(), Axe.serious(page));
   }
 
   @Test
@@ -217,13 +208,5 @@ class PageBrowserTest {
 
   private static Object paper(Page page) {
     return page.evaluate("() => getComputedStyle(document.documentElement).backgroundColor");
-  }
-
-  static String words(Rule rule) {
-    return rule.getId()
-        + ": "
-        + rule.getHelp()
-        + " at "
-        + rule.getNodes().stream().map(node -> node.getTarget().toString()).limit(5).toList();
   }
 }

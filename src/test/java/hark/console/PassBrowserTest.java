@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.Media;
@@ -13,7 +12,6 @@ import hark.evidence.Entry;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.List;
-import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
@@ -243,13 +241,7 @@ class PassBrowserTest {
     page.locator(".outcomes button").first().click();
     page.evaluate("() => document.querySelectorAll('details').forEach(d => { d.open = true; })");
     page.waitForTimeout(300);
-    List<String> serious =
-        new AxeBuilder(page)
-            .analyze().getViolations().stream()
-                .filter(rule -> Set.of("serious", "critical").contains(rule.getImpact()))
-                .map(PageBrowserTest::words)
-                .toList();
-    assertEquals(List.of(), serious);
+    assertEquals(List.of(), Axe.serious(page));
   }
 
   @ParameterizedTest

@@ -4,7 +4,6 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Download;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
@@ -13,7 +12,6 @@ import hark.assessment.AssessmentFixture;
 import java.nio.file.Files;
 import java.time.InstantSource;
 import java.util.List;
-import java.util.Set;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -175,13 +173,7 @@ class PassesBrowserTest {
   void axeFindsNothingSerious(String theme) {
     page.evaluate("t => document.querySelector(`input[value=${t}]`).click()", theme);
     page.waitForTimeout(300);
-    List<String> serious =
-        new AxeBuilder(page)
-            .analyze().getViolations().stream()
-                .filter(rule -> Set.of("serious", "critical").contains(rule.getImpact()))
-                .map(PageBrowserTest::words)
-                .toList();
-    assertEquals(List.of(), serious);
+    assertEquals(List.of(), Axe.serious(page));
   }
 
   @ParameterizedTest

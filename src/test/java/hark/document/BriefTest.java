@@ -146,7 +146,8 @@ class BriefTest {
         w.minutesSinceSunrise(),
         w.unattended(),
         w.planned(),
-        options);
+        options,
+        w.notAvailable());
   }
 
   @Test

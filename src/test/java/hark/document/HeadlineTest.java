@@ -43,7 +43,8 @@ class HeadlineTest {
         sunrise,
         w.unattended(),
         planned,
-        options);
+        options,
+        w.notAvailable());
   }
 
   private static Option listen(double heard) {
